@@ -1,0 +1,105 @@
+import type { Batch } from '../batch/batch.js';
+import type { Estimate, Hob } from '../forecast/forecast.js';
+import type { HandsKind } from '../kitchen/kitchen.js';
+import type { PhaseId } from '../recipe/recipe.js';
+import type { ColdWaterOutcome } from '../sugar/stages.js';
+import type { Happened, TroubleName } from './event.js';
+
+/** A reading as it was understood: true Celsius after the thermometer's known correction. */
+export type Reading = {
+  readonly seq: number;
+  readonly t: number;
+  readonly celsius: number;
+};
+
+export type DoubtReason = 'out of range' | 'jump' | 'fall' | 'too cold to boil' | 'other scale';
+
+/** A reading that can't be right, kept and asked about. */
+export type Doubt = Reading & {
+  readonly because: DoubtReason;
+  /** What it would be on the other scale, true Celsius, when that fits. */
+  readonly otherScaleCelsius: number | null;
+  readonly asks: boolean;
+};
+
+export type OpenTrouble = {
+  readonly name: TroubleName;
+  readonly since: number;
+  /** How many of its instructions have been done. */
+  readonly told: number;
+  /** The phase in which it was reported decides what to do. */
+  readonly phase: PhaseId;
+};
+
+export type ColdWaterTest = {
+  readonly t: number;
+  readonly outcome: ColdWaterOutcome | 'unsure';
+  /** Today's syrup temperature by the thermometer at that time, null without one. */
+  readonly celsius: number | null;
+};
+
+/** A warning's memory: raised once, answered or not, gone with its cause. */
+export type Raised = { readonly since: number; readonly answered: boolean };
+
+/**
+ * One cook, computed from its events. Times are seconds since the opening; Celsius is true syrup temperature.
+ * `log` is shared by all states of one cook and only ever appended to; `length` says how much of it is this state's.
+ */
+export type Cook = {
+  readonly log: Happened[];
+  readonly length: number;
+  readonly batch: Batch;
+  readonly hob: Hob;
+  readonly rehearsal: boolean;
+  readonly from: PhaseId | null;
+  readonly t: number;
+  /** When a person last did anything: the measure of silence. */
+  readonly heardAt: number;
+
+  /** How many portions of the batch are in each phase; before the pour all of it moves together. */
+  readonly candy: Readonly<Partial<Record<PhaseId, number>>>;
+  readonly enteredAt: Readonly<Partial<Record<PhaseId, number>>>;
+  readonly leftAt: Readonly<Partial<Record<PhaseId, number>>>;
+  readonly done: Readonly<Record<string, number>>;
+  readonly answers: Readonly<Record<string, { readonly answer: 'yes' | 'no'; readonly t: number }>>;
+  readonly stopped: boolean;
+
+  readonly heat: { readonly setting: string; readonly level: number | null; readonly t: number } | null;
+  readonly potOn: { readonly on: boolean; readonly t: number } | null;
+  readonly lidOn: { readonly on: boolean; readonly t: number } | null;
+  readonly pouredAt: number | null;
+  readonly boilsSince: number | null;
+
+  readonly thermometer: boolean;
+  readonly checks: { readonly iceShownCelsius: number | null; readonly boilsShownCelsius: number | null };
+  readonly estimate: Estimate;
+  readonly lastReading: Reading | null;
+  readonly readBefore: Reading | null;
+  readonly readingsTaken: number;
+  readonly doubt: Doubt | null;
+  readonly tests: readonly ColdWaterTest[];
+  /** True Celsius at which to take it off: the batch's, moved up after a test that fell short. */
+  readonly takeOffCelsius: number;
+  /** A reading or test asked for the pot to come off, and it is still on. */
+  readonly offSince: number | null;
+  readonly reachedAt: number | null;
+  /** Within 8 K of take-off: the list before pouring is read now. */
+  readonly nearSince: number | null;
+
+  readonly hands: HandsKind;
+  readonly middle: Reading | null;
+  /** The mass was warmed again: an earlier measure of the middle counts no longer. */
+  readonly warmedAt: number | null;
+  readonly droops: boolean | null;
+  readonly armsOut: boolean;
+  readonly portions: number;
+
+  readonly troubles: readonly OpenTrouble[];
+  readonly raised: Readonly<Record<string, Raised>>;
+  /** A physical act was taken back: what is true now? */
+  readonly unsettled: 'heat' | 'pot' | 'lid' | 'pour' | null;
+
+  readonly weighed: { readonly grams: number; readonly pieces: number | null } | null;
+  readonly tenPieces: { readonly grams: number; readonly pieces: number } | null;
+  readonly counted: number | null;
+};

@@ -1,0 +1,32 @@
+import type { TemperatureUnit } from '../units/printer.js';
+
+export type StoveKind = 'gas' | 'coil' | 'glass-ceramic' | 'induction';
+export type HandsKind = 'bare' | 'gloved' | 'children';
+
+/** A thermometer as it is written down: readings in ice and in boiling water as Celsius shown by it. */
+export type Thermometer = {
+  readonly id: string;
+  readonly kind: 'dial' | 'digital' | 'glass' | 'infrared';
+  readonly use: 'pot' | 'middle' | 'both';
+  readonly unit: TemperatureUnit;
+  readonly iceShownCelsius: number | null;
+  readonly boilsShownCelsius: number | null;
+  /** ISO date of the last check. */
+  readonly checked: string | null;
+  readonly stemMillimetres: number | null;
+};
+
+/** Where we make it. `null` where nothing is known. */
+export type Kitchen = {
+  readonly altitudeMetres: number | null;
+  readonly pressurePascal: number | null;
+  readonly stove: StoveKind;
+  /** The knob's labels, weakest first. */
+  readonly heat: readonly string[];
+  readonly pot: { readonly litres: number | null; readonly diameterMillimetres: number | null };
+  /** Empty: there is no thermometer. */
+  readonly thermometers: readonly Thermometer[];
+  readonly room: { readonly celsius: number | null; readonly humidity: number | null };
+  readonly unit: TemperatureUnit;
+  readonly hands: HandsKind;
+};

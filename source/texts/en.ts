@@ -1,0 +1,8 @@
+import { cookTexts } from './en/cook.js';
+import { hazardTexts } from './en/hazards.js';
+import { planTexts } from './en/plan.js';
+import { problemTexts } from './en/problems.js';
+import { screenTexts } from './en/screen.js';
+
+/** English: every sentence a person can read, by id. Divided by room so that each file stays readable. */
+export const en = { ...cookTexts, ...hazardTexts, ...planTexts, ...problemTexts, ...screenTexts };

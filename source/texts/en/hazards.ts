@@ -1,0 +1,1 @@
+export const hazardTexts = {} as const;

@@ -1,0 +1,1 @@
+export const planTexts = {} as const;
