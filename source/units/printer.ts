@@ -1,5 +1,7 @@
-/** The scale of a thermometer or of a person's habit. */
-export type TemperatureUnit = 'C' | 'F';
+import { fromCelsius, kelvinToFahrenheitSteps, type TemperatureUnit } from './temperature.js';
+import { about, clock, grams, list, litres, minute, time, trimmed, whole, withThousands } from './wording.js';
+
+export type { TemperatureUnit } from './temperature.js';
 
 /** How this person reads numbers: the unit, and what their thermometer shows for a true temperature. */
 export type Habits = {
@@ -38,4 +40,48 @@ export type Printer = {
   count(n: number, one: string, many: string): string;
   /** "a, b and c". */
   list(items: readonly string[]): string;
+};
+
+/**
+ * What people read, by their habits. Temperatures are whole degrees of the person's unit, seconds below 90 are said in
+ * steps of 5 (below 10 exactly, because burn times are that short), then minutes, from an hour on hours and minutes;
+ * masses and volumes to two or three digits. Values in SI; never more digits than they know.
+ */
+export const printer = (habits: Habits): Printer => {
+  const { unit } = habits;
+  const sign = `°${unit}`;
+  const onDial = (celsius: number): string => whole(fromCelsius(habits.toShownCelsius(celsius), unit));
+  const steps = (kelvin: number): number => (unit === 'F' ? kelvinToFahrenheitSteps(kelvin) : kelvin);
+  return {
+    unit,
+    dial: (celsius) => `${onDial(celsius)} ${sign}`,
+    dialNumber: onDial,
+    dialSpan: (low, high) => {
+      const [from, to] = [onDial(low), onDial(high)];
+      if (from === to) return `${from} ${sign}`;
+      return from.startsWith('-') || to.startsWith('-')
+        ? `${from} to ${to} ${sign}`
+        : `${from}-${to} ${sign}`;
+    },
+    degrees: (celsius) => `${whole(fromCelsius(celsius, unit))} ${sign}`,
+    rise: (kelvin) => {
+      const value = steps(kelvin);
+      return value !== 0 && Math.abs(value) < 0.5 ? `less than 1 ${sign}` : `${whole(value)} ${sign}`;
+    },
+    rate: (kelvinPerSecond) => {
+      const perMinute = steps(kelvinPerSecond) * minute;
+      const number = Math.abs(perMinute) < 1.95 ? trimmed(perMinute, 1) : whole(perMinute);
+      return `${number === '-0' ? '0' : number} ${sign} a minute`;
+    },
+    time,
+    about,
+    clock,
+    grams,
+    litres,
+    millimetres: (value) => `${value < 9.95 ? trimmed(value, 1) : whole(value)} mm`,
+    metres: (value) => `${Math.abs(value) < 9.95 ? trimmed(value, 1) : withThousands(value)} m`,
+    percent: (fraction) => `${whole(fraction * 100)} %`,
+    count: (n, one, many) => `${withThousands(n)} ${Math.round(n) === 1 ? one : many}`,
+    list,
+  };
 };
