@@ -1,3 +1,4 @@
+import { unitTexts } from './units.js';
 import type { FileTrouble } from '../fileTrouble.js';
 type TroubleAt = { path: string; trouble: FileTrouble; code: string };
 
@@ -36,6 +37,7 @@ const writeAdvice: Readonly<Partial<Record<FileTrouble, string>>> = {
 };
 
 export const problemTexts = {
+  ...unitTexts,
   // files and journal
   'files.notAFile': ({ path }: { path: string }) =>
     `${path} is not an ordinary file (a folder, a link or a device is in its place). Name a file.`,
