@@ -1,15 +1,11 @@
 import { join } from 'node:path';
-
-// Controls, zero-width and bidirectional marks, line and paragraph separators, lone surrogates:
-// what would move the cursor, hide itself or turn the rest of the line around.
-const unsafe =
-  /[\u0000-\u001f\u007f-\u009f\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]|\p{Cs}/gu;
+import { escapeForTerminal } from '../units/escape.js';
 
 const longestShown = 300;
 
-/** A file name or path as it may be printed: one line, nothing hidden ("a\nb" → "a\u{a}b"), at most 300 characters. */
+/** A file name or path as it may be printed: one line, nothing hidden ("a" + newline + "b" → "a\nb"), at most 300 characters. */
 export const shownPath = (path: string): string => {
-  const shown = path.replace(unsafe, (mark) => `\\u{${(mark.codePointAt(0) ?? 0).toString(16)}}`);
+  const shown = escapeForTerminal(path);
   return shown.length <= longestShown ? shown : `${shown.slice(0, 140)}...${shown.slice(-150)}`;
 };
 

@@ -1,4 +1,4 @@
-import type { FileTrouble } from '../texts/fileTrouble.js';
+import type { FileTrouble } from '../texts/file-trouble.js';
 import { type Message, message } from '../texts/message.js';
 import { shownPath } from './names.js';
 

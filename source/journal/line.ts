@@ -18,7 +18,7 @@ export type Stamped = Stamp & { readonly kind: string };
 /** An event read back. Fields beyond the stamp and the kind are as unknown as any file's content. */
 export type Entry = Stamped & { readonly [field: string]: unknown };
 
-export const lineBounds = { openedBytes: 1024 * 1024, eventBytes: 64 * 1024, depth: 32 } as const;
+export const lineBounds = { openedBytes: 1024 * 1024, eventBytes: 64 * 1024, depth: 32, seq: 1e9 } as const;
 
 /** Why a line could not be used. `joined`: two lines run together, what is whole in them was kept. */
 export type Damage = 'checksum' | 'notAnEntry' | 'tooLong' | 'repeated' | 'joined';
@@ -83,6 +83,7 @@ const isEntry = (value: unknown): value is Entry => {
   return (
     Number.isSafeInteger(seq) &&
     (seq as number) >= 0 &&
+    (seq as number) <= lineBounds.seq &&
     typeof t === 'number' &&
     Number.isFinite(t) &&
     typeof at === 'string' &&

@@ -1,5 +1,5 @@
 import { unitTexts } from './units.js';
-import type { FileTrouble } from '../fileTrouble.js';
+import type { FileTrouble } from '../file-trouble.js';
 type TroubleAt = { path: string; trouble: FileTrouble; code: string };
 
 const bytesInWords = (bytes: number): string =>
@@ -16,6 +16,7 @@ const troubleWords: Readonly<Record<FileTrouble, (code: string) => string>> = {
   notAFile: () => 'a folder or device is in its place',
   gone: () => 'the file was removed',
   replaced: () => 'the file was changed by another program',
+  taken: () => 'another console has opened this cook',
   slow: () => 'the disk does not answer',
   other: (code) => `the system refused (${code})`,
 };
@@ -34,6 +35,7 @@ const writeAdvice: Readonly<Partial<Record<FileTrouble, string>>> = {
   device: 'Check the drive or its cable.',
   link: 'Remove the link.',
   replaced: 'Move that file away.',
+  taken: 'Close it there.',
 };
 
 export const problemTexts = {

@@ -10,5 +10,6 @@ export type FileTrouble =
   | 'notAFile'
   | 'gone'
   | 'replaced'
+  | 'taken'
   | 'slow'
   | 'other';
