@@ -1,7 +1,7 @@
 import { type Message, message } from '../texts/message.js';
 
 /** What can be asked of the physics, with the unit in which the numbers are given. */
-export type Asked = 'solids fraction' | 'celsius' | 'pascal' | 'metres' | 'dissolved grams';
+export type Asked = 'solids fraction' | 'celsius' | 'pascal' | 'metres' | 'dissolved grams' | 'joule';
 
 /** A question outside the range in which a formula is known to hold. Carries the numbers and a sentence. */
 export class OutOfRange extends RangeError {

@@ -58,6 +58,13 @@ export const moleFractionOf = (solute: Solute, solidsFraction: number): number =
   return solidMoles / (solidMoles + (1 - solidsFraction) / waterMolarGrams);
 };
 
+/** Its slope by solids fraction. */
+export const moleFractionSlope = (solute: Solute, solidsFraction: number): number => {
+  const molesPerGram = solute.moles / solute.grams;
+  const moles = solidsFraction * molesPerGram + (1 - solidsFraction) / waterMolarGrams;
+  return molesPerGram / waterMolarGrams / (moles * moles);
+};
+
 /** The inverse of moleFractionOf. */
 export const solidsFractionOf = (solute: Solute, moleFraction: number): number => {
   const solidGrams = moleFraction * (solute.grams / solute.moles);

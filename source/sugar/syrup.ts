@@ -5,6 +5,7 @@ import {
   logWaterActivity,
   logWaterActivitySlope,
   moleFractionOf,
+  moleFractionSlope,
   type Solute,
   solidsFractionOf,
   soluteOf,
@@ -42,6 +43,8 @@ export type BoilingCurve = {
    * Outside the valid range the shift at the nearest end of it is kept, so that every stage has a bound.
    */
   fromSeaLevel(seaLevelCelsius: number): number;
+  /** Slope of the curve: kelvin per unit of solids fraction (divide by 100 for kelvin per per cent). */
+  kelvinPerSolidsFraction(solidsFraction: number): number;
   /** Heat that evaporates one gram of water out of this syrup as it boils at a solids fraction, joule. */
   evaporationJoulePerGram(solidsFraction: number): number;
 };
@@ -69,6 +72,17 @@ const boilsAt = (solute: Solute, solidsFraction: number, pascal: number): number
     celsius = next;
   }
   return celsius;
+};
+
+/** By the implicit function: along the curve the logarithm of activity times vapour pressure stays the same. */
+const boilingSlope = (solute: Solute, solidsFraction: number, celsius: number): number => {
+  const moleFraction = moleFractionOf(solute, solidsFraction);
+  const bySolids =
+    logWaterActivitySlope(solute, moleFraction, celsius) * moleFractionSlope(solute, solidsFraction);
+  const step = 0.01;
+  const byKelvin = (at: number): number =>
+    Math.log(saturationPascal(at)) + logWaterActivity(solute, moleFraction, at);
+  return (-bySolids * 2 * step) / (byKelvin(celsius + step) - byKelvin(celsius - step));
 };
 
 /** The inverse: Newton's method on the mole fraction, kept between brackets, halving where it would leave them. */
@@ -141,6 +155,10 @@ export const boilingCurve = (syrup: Syrup, pressurePascal: number): BoilingCurve
         solidsThatBoilAt(solute, seaLevelCelsius, seaLevelPascal, highestSolidsFraction),
         pascal,
       );
+    },
+    kelvinPerSolidsFraction: (solidsFraction) => {
+      const fraction = solidsIn(solidsFraction);
+      return boilingSlope(solute, fraction, boilsAt(solute, fraction, pascal));
     },
     evaporationJoulePerGram: (solidsFraction) => {
       const fraction = solidsIn(solidsFraction);

@@ -3,7 +3,7 @@ import type { Printer } from '../../units/printer.js';
 import type { Found, Wanted } from '../../units/problem.js';
 
 type OutsideRange = {
-  readonly asked: 'solids fraction' | 'celsius' | 'pascal' | 'metres' | 'dissolved grams';
+  readonly asked: 'solids fraction' | 'celsius' | 'pascal' | 'metres' | 'dissolved grams' | 'joule';
   readonly value: number;
   readonly low: number;
   readonly high: number;
@@ -37,6 +37,8 @@ const outsideRange: Readonly<
     `An air pressure of ${kilopascals(value)} is outside what is known: ${kilopascals(low)} to ${kilopascals(high)}.`,
   metres: (value, low, high, printer) =>
     `An altitude of ${printer.metres(value)} is outside what is known: ${printer.metres(low)} to ${printer.metres(high)}.`,
+  joule: (value, low, high) =>
+    `A heat of ${Math.round(value / 1000)} kJ is outside what is known for this syrup: ${Math.round(low / 1000)} to ${Math.round(high / 1000)} kJ.`,
   'dissolved grams': () => 'Nothing in this syrup is dissolved: it needs sugar, syrup or salt.',
 };
 
