@@ -2,7 +2,18 @@ import type { ColdWaterOutcome } from '../sugar/stages.js';
 
 /** The phases of a cook, in the order in which a plain cook meets them. */
 export const phaseIds = [
-  'mix', 'dissolve', 'boil', 'test', 'flavour', 'pour', 'fold', 'pull', 'cut', 'wrap', 'clean', 'over',
+  'mix',
+  'dissolve',
+  'boil',
+  'test',
+  'flavour',
+  'pour',
+  'fold',
+  'pull',
+  'cut',
+  'wrap',
+  'clean',
+  'over',
 ] as const;
 export type PhaseId = (typeof phaseIds)[number];
 
@@ -20,7 +31,19 @@ export type Composition = {
   readonly other: number;
 };
 
-export type IngredientRole = 'sugar' | 'doctor' | 'water' | 'fat' | 'starch' | 'acid' | 'salt' | 'protein' | 'humectant' | 'flavour' | 'colour' | 'leavening';
+export type IngredientRole =
+  | 'sugar'
+  | 'doctor'
+  | 'water'
+  | 'fat'
+  | 'starch'
+  | 'acid'
+  | 'salt'
+  | 'protein'
+  | 'humectant'
+  | 'flavour'
+  | 'colour'
+  | 'leavening';
 
 /** One line of a recipe with all that is known of it, so that a journal needs no table to be read again. */
 export type Ingredient = {
@@ -35,7 +58,11 @@ export type Ingredient = {
   readonly composition: Composition;
   /** Kilograms per litre, null where unknown. */
   readonly densityKilogramPerLitre: number | null;
-  readonly allergens: { readonly contains: readonly string[]; readonly check: readonly string[]; readonly unknown: boolean };
+  readonly allergens: {
+    readonly contains: readonly string[];
+    readonly check: readonly string[];
+    readonly unknown: boolean;
+  };
   /** An extract on alcohol: kept from flames and glowing rings. */
   readonly alcohol: boolean;
   /** Scorches or foams: forbids the lid, asks for late stirring (molasses, honey, milk, cream). */
@@ -52,6 +79,10 @@ export type Recipe = {
   readonly surface: 'butter' | 'oil' | 'starch' | 'dry';
   readonly dust: 'none' | 'starch' | 'powdered-sugar';
   readonly piece: { readonly grams: number; readonly ropeMillimetres: number };
-  readonly allergens: { readonly contains: readonly string[]; readonly check: readonly string[]; readonly unknown: boolean };
+  readonly allergens: {
+    readonly contains: readonly string[];
+    readonly check: readonly string[];
+    readonly unknown: boolean;
+  };
   readonly cues: Readonly<Partial<Record<PhaseId, readonly string[]>>>;
 };

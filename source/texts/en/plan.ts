@@ -1,1 +1,5 @@
-export const planTexts = {} as const;
+import { recipeNoteTexts, substitutionTexts } from './recipes.js';
+export const planTexts = {
+  ...recipeNoteTexts,
+  ...substitutionTexts,
+} as const;

@@ -1,3 +1,4 @@
+import { fileTexts, recipeProblemTexts } from './recipes.js';
 import { unitTexts } from './units.js';
 import type { FileTrouble } from '../file-trouble.js';
 type TroubleAt = { path: string; trouble: FileTrouble; code: string };
@@ -40,6 +41,8 @@ const writeAdvice: Readonly<Partial<Record<FileTrouble, string>>> = {
 
 export const problemTexts = {
   ...unitTexts,
+  ...fileTexts,
+  ...recipeProblemTexts,
   // files and journal
   'files.notAFile': ({ path }: { path: string }) =>
     `${path} is not an ordinary file (a folder, a link or a device is in its place). Name a file.`,
