@@ -1,6 +1,6 @@
 import type { StoveKind } from '../kitchen/kitchen.js';
-import type { BoilingCurve } from '../sugar/syrup.js';
 import type { ColdWaterOutcome, Stage } from '../sugar/stages.js';
+import type { BoilingCurve } from '../sugar/syrup.js';
 
 /** What bears on the pot, in the order in which it happened; `t` in seconds since the cook opened, never falling. */
 export type Evidence =
@@ -30,7 +30,11 @@ export type Hob = {
 /** Opaque to everyone but forecast/: constant size, plain data. */
 export type { Estimate } from './estimate.js';
 
-export type Target = { readonly floorCelsius: number; readonly ceilingCelsius: number; readonly takeOffCelsius: number };
+export type Target = {
+  readonly floorCelsius: number;
+  readonly ceilingCelsius: number;
+  readonly takeOffCelsius: number;
+};
 
 export type SecondsAhead = { readonly low: number; readonly typical: number; readonly high: number };
 

@@ -1,0 +1,65 @@
+import type { StoveKind } from '../kitchen/kitchen.js';
+import type { BoilingCurve } from '../sugar/syrup.js';
+import { type Path, pathOf } from './path.js';
+import { stoveHabits } from './stoves.js';
+
+export type CarryOver = { readonly offTheRingKelvin: number; readonly leftOnTheRingKelvin: number };
+
+const mostKelvin = 25;
+
+/**
+ * The second mass: what pot and ring hold above the syrup goes on boiling water off, so the syrup moves along its
+ * curve. The heat held grows with the power that went through it.
+ */
+export const carryOverKelvinOf = (stove: StoveKind, watts: number, joules: number, path: Path): CarryOver => {
+  const habit = stoveHabits[stove];
+  const power = Number.isFinite(watts) ? Math.max(0, watts) : 0;
+  const rise = (seconds: number): number =>
+    Math.min(mostKelvin, Math.max(0, path.celsiusAt(joules + power * seconds) - path.celsiusAt(joules)));
+  return {
+    offTheRingKelvin: rise(habit.baseSeconds),
+    leftOnTheRingKelvin: rise(habit.baseSeconds + habit.ringSeconds),
+  };
+};
+
+/**
+ * What the syrup still climbs once the heat goes off at `celsius`: put on a trivet, or left on the ring. Kelvin.
+ * The stored heat by kind of stove is our judgement (see stoves.ts): thin pots 1-2 F, heavy pots and slow rings 2-3 F
+ * by the trade's books. `learnedKelvin`, what earlier cooks in this kitchen climbed on the trivet, replaces the prior
+ * and scales the rest.
+ */
+export const carryOver = (asked: {
+  readonly stove: StoveKind;
+  readonly watts: number;
+  readonly celsius: number;
+  readonly curve: BoilingCurve;
+  readonly otherGrams?: number;
+  readonly learnedKelvin?: number | null;
+}): CarryOver => {
+  const { curve, celsius } = asked;
+  const path = pathOf(curve, {
+    stove: asked.stove,
+    otherGrams: asked.otherGrams ?? 0,
+    startSolidsFraction: 0.75,
+    dialSdKelvin: 1,
+    dialLagSeconds: 0,
+    celsiusAtStart: 20,
+    stageFromCelsius: noStages,
+  });
+  const usual = carryOverKelvinOf(asked.stove, asked.watts, path.joulesAt(celsius), path);
+  const learned = asked.learnedKelvin ?? null;
+  if (learned === null || !(learned >= 0) || !(usual.offTheRingKelvin > 0)) return usual;
+  const scale = learned / usual.offTheRingKelvin;
+  return { offTheRingKelvin: learned, leftOnTheRingKelvin: usual.leftOnTheRingKelvin * scale };
+};
+
+const noStages = {
+  dissolves: 0,
+  thread: 0,
+  'soft ball': 0,
+  'firm ball': 0,
+  'hard ball': 0,
+  'soft crack': 0,
+  'hard crack': 0,
+  'past hard crack': 0,
+} as const;

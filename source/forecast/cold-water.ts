@@ -1,0 +1,134 @@
+import { type ColdWaterOutcome, type Stage, stages } from '../sugar/stages.js';
+import { covarianceOf, meanOf, spreadPoints, syrupCelsius } from './advance.js';
+import { curveBias, type Estimate, joulesDone, unknowns } from './estimate.js';
+import type { Hob } from './forecast.js';
+import { locate } from './locate.js';
+import { clamp, normalBelow } from './numbers.js';
+import type { Path } from './path.js';
+
+/** A tester takes half a stage for its neighbour. Our judgement; never under 1.5 K or over 5 K. */
+const stagesOfDoubt = 0.5;
+const doubtRangeKelvin = [1.5, 5] as const;
+/** The same hands in the same water err the same way: each further test counts for less. Our judgement. */
+const worthOfTest = (testsBefore: number): number => 1 / (1 + 0.4 * testsBefore);
+/** Below this chance a test and the thermometer disagree. */
+const disagreeBelow = 0.15;
+
+export const bounds = (stage: Stage, hob: Hob): readonly [from: number, to: number] => {
+  const index = stages.indexOf(stage);
+  const next = stages[index + 1];
+  const from = index === 0 ? -Infinity : hob.stageFromCelsius[stage];
+  return [from, next === undefined ? Infinity : hob.stageFromCelsius[next]];
+};
+
+const share = (from: number, to: number, centre: number, sd: number): number =>
+  Math.max(0, normalBelow((to - centre) / sd) - normalBelow((from - centre) / sd));
+
+/** Chance of an outcome for syrup of a true temperature. */
+export const outcomeLikelihood = (outcome: ColdWaterOutcome, hob: Hob): ((celsius: number) => number) => {
+  const [from, to] = bounds(outcome, hob);
+  // Who feels a hard crack may hold what is past it.
+  const upper = outcome === 'hard crack' ? Infinity : to;
+  const width = Number.isFinite(from) && Number.isFinite(to) ? to - from : 2 * doubtRangeKelvin[1];
+  const doubt = clamp(stagesOfDoubt * width, ...doubtRangeKelvin);
+  return (celsius) => 0.002 + 0.998 * share(from, upper, celsius, doubt);
+};
+
+/** The syrup's true temperature as believed at the estimate's own time. */
+export const temperatureOf = (estimate: Estimate, path: Path) => {
+  const points = spreadPoints(estimate.mean, estimate.covariance);
+  const coldJoules = estimate.coldJoules ?? 0;
+  const values = points.map(
+    (point) =>
+      syrupCelsius({ joules: point[joulesDone] ?? 0, coldJoules, behindKelvin: 0 }, path) +
+      (point[curveBias] ?? 0),
+  );
+  const celsius = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const variance = values.reduce((sum, value) => sum + (value - celsius) ** 2, 0) / values.length;
+  return { points, values, celsius, sd: Math.sqrt(Math.max(variance, 1e-6)) };
+};
+
+export const stageShares = (celsius: number, sd: number, hob: Hob): Record<Stage, number> => {
+  const shares = stages.map((stage) => share(...bounds(stage, hob), celsius, sd));
+  const sum = shares.reduce((total, value) => total + value, 0);
+  return Object.fromEntries(stages.map((stage, index) => [stage, (shares[index] ?? 0) / sum])) as Record<
+    Stage,
+    number
+  >;
+};
+
+const quadraturePoints = 81;
+const quadratureReach = 5;
+
+/** Mean and variance of a normal belief once the likelihood has been weighed in, by sums over a fixed grid. */
+const weighed = (celsius: number, sd: number, likelihood: (celsius: number) => number) => {
+  let total = 0;
+  let sum = 0;
+  let squares = 0;
+  for (let index = 0; index < quadraturePoints; index++) {
+    const z = quadratureReach * ((2 * index) / (quadraturePoints - 1) - 1);
+    const weight = Math.exp(-(z * z) / 2) * likelihood(celsius + z * sd);
+    total += weight;
+    sum += weight * z;
+    squares += weight * z * z;
+  }
+  const shift = sum / total;
+  return {
+    celsius: celsius + shift * sd,
+    variance: sd * sd * Math.max(0.01, squares / total - shift * shift),
+  };
+};
+
+/** Weighs a cold-water outcome in: it tells of the syrup itself, and so, against the readings, of the thermometer. */
+export const testCold = (estimate: Estimate, outcome: ColdWaterOutcome, path: Path, hob: Hob): Estimate => {
+  const chance = outcomeLikelihood(outcome, hob);
+  const tests = estimate.coldWater.tests;
+  if (!estimate.located) {
+    if (outcome === 'dissolves') return { ...estimate, coldWater: { tests: tests + 1, disagreed: 0 } };
+    const found = locate(estimate, { kind: 'test', likelihood: chance }, null, path);
+    return { ...found, coldWater: { tests: tests + 1, disagreed: 0 } };
+  }
+  const worth = worthOfTest(tests);
+  const before = temperatureOf(estimate, path);
+  const expected = stageShares(before.celsius, before.sd, hob);
+  const likely = weighedChance(before.celsius, before.sd, chance);
+  const after = weighed(before.celsius, before.sd, (celsius) => chance(celsius) ** worth);
+  const mean = meanOf(before.points);
+  const gains = mean.map(
+    (centre, row) =>
+      before.points.reduce(
+        (sum, point, index) =>
+          sum + ((point[row] ?? 0) - centre) * ((before.values[index] ?? 0) - before.celsius),
+        0,
+      ) /
+      before.points.length /
+      before.sd ** 2,
+  );
+  const shrunk = before.sd ** 2 - after.variance;
+  const covariance = covarianceOf(before.points, mean).map(
+    (value, place) =>
+      value - (gains[Math.floor(place / unknowns)] ?? 0) * (gains[place % unknowns] ?? 0) * shrunk,
+  );
+  const moved = mean.map((value, row) => value + (gains[row] ?? 0) * (after.celsius - before.celsius));
+  moved[joulesDone] = clamp(moved[joulesDone] ?? 0, path.lowestJoules, path.highestJoules);
+  const disagrees =
+    estimate.acceptedReadings > 0 && expected[outcome] < disagreeBelow && likely < 2 * disagreeBelow;
+  return {
+    ...estimate,
+    mean: moved,
+    covariance,
+    coldWater: { tests: tests + 1, disagreed: estimate.coldWater.disagreed + (disagrees ? 1 : 0) },
+  };
+};
+
+const weighedChance = (celsius: number, sd: number, likelihood: (celsius: number) => number): number => {
+  let total = 0;
+  let sum = 0;
+  for (let index = 0; index < quadraturePoints; index++) {
+    const z = quadratureReach * ((2 * index) / (quadraturePoints - 1) - 1);
+    const weight = Math.exp(-(z * z) / 2);
+    total += weight;
+    sum += weight * likelihood(celsius + z * sd);
+  }
+  return sum / total;
+};

@@ -1,0 +1,144 @@
+import type { BoilingCurve } from '../sugar/syrup.js';
+import { carryOn, type Standing, standingOf, syrupCelsius, wanderPerRootMinute, wattsAt } from './advance.js';
+import { carryOverKelvinOf } from './carry-over.js';
+import { curveBias, type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
+import type { Forecast, Hob, SecondsAhead, Target } from './forecast.js';
+import { clamp, normalPoints, quantile, root } from './numbers.js';
+import { type Path, pathOf } from './path.js';
+
+const futures = normalPoints(96, unknowns + 1);
+const legs = 14;
+/** Nobody boils syrup for longer: a time beyond it is given as this. */
+const longestSeconds = 6 * 3600;
+const leastWatts = 1;
+
+/** Seconds from the estimate's own time until this pot has crossed `celsius`. Constant time. */
+const secondsTo = (
+  celsius: number,
+  point: readonly number[],
+  coldJoules: number,
+  standing: Standing,
+  t: number,
+  path: Path,
+): number => {
+  const start = point[joulesDone] ?? 0;
+  const goal = path.joulesAt(celsius - (point[curveBias] ?? 0));
+  const settled = point[logWatts] ?? 0;
+  if (goal <= start && coldJoules <= 0) return 0;
+  let seconds = 0;
+  const leg = (joules: number, at: number): void => {
+    const power = wattsAt(standing, settled, t + seconds, at, path);
+    const first = joules / Math.max(leastWatts, power);
+    const better = wattsAt(standing, settled, t + seconds + first / 2, at, path);
+    seconds += joules / Math.max(leastWatts, better);
+  };
+  const startCelsius = path.celsiusAt(start);
+  for (let index = 0; index < 4 && coldJoules > 0; index++) {
+    leg(coldJoules / 4, startCelsius - (coldJoules / path.warmingAt(start)) * (1 - (index + 0.5) / 4));
+  }
+  const way = Math.max(0, goal - start);
+  for (let index = 0; index < legs && way > 0; index++) {
+    leg(way / legs, path.celsiusAt(start + (way * (index + 0.5)) / legs));
+  }
+  return Math.min(seconds, longestSeconds);
+};
+
+/** The pot as it will stand from now on: a lid comes off for the boil. */
+const uncovered = (estimate: Estimate, hob: Hob): Standing => ({
+  ...standingOf(estimate, hob),
+  lidOn: false,
+});
+
+const waysTo = (celsius: number, estimate: Estimate, hob: Hob, path: Path): number[] => {
+  const lower = root(estimate.covariance, unknowns);
+  const standing = uncovered(estimate, hob);
+  const coldJoules = estimate.coldJoules ?? 0;
+  return futures
+    .map((z) => {
+      const point = estimate.mean.map((value, row) => {
+        let sum = value;
+        for (let column = 0; column <= row; column++)
+          sum += (lower[row * unknowns + column] ?? 0) * (z[column] ?? 0);
+        return sum;
+      });
+      const seconds = secondsTo(celsius, point, coldJoules, standing, estimate.t, path);
+      // The burner wanders on the way as well; a walk seen as a mean over the way has a third of its variance.
+      return seconds * Math.exp(-(z[unknowns] ?? 0) * wanderPerRootMinute * Math.sqrt(seconds / 180));
+    })
+    .sort((a, b) => a - b);
+};
+
+const ahead = (ways: readonly number[], since: number): SecondsAhead => {
+  const seconds = (share: number): number => Math.max(0, quantile(ways, share) - since);
+  return { low: seconds(0.1), typical: seconds(0.5), high: seconds(0.9) };
+};
+
+/** Where time is counted from: a pot that stands still (lid) waits, any other moves on. */
+const sinceOf = (estimate: Estimate, now: number): number => Math.max(0, now - estimate.t);
+
+const nextReading = (estimate: Estimate, takeOff: SecondsAhead, celsiusLeft: number, now: number): number => {
+  const asked =
+    takeOff.typical <= 60
+      ? 10
+      : clamp(
+          Math.min(takeOff.low / 4, celsiusLeft < 8 ? 60 : 300),
+          20,
+          estimate.acceptedReadings < 4 ? 60 : 300,
+        );
+  const waited = estimate.lastReading === null ? 0 : now - estimate.lastReading.t;
+  return Math.max(0, asked - Math.max(0, waited));
+};
+
+/**
+ * Time to the floor of the window, or null: fewer than two accepted readings, no place on the curve found yet, or no
+ * net power into the pot. Never negative, never more than six hours. Constant time.
+ */
+export const project = (
+  estimate: Estimate,
+  target: Target,
+  now: number,
+  curve: BoilingCurve,
+  hob: Hob,
+): Forecast | null => {
+  if (estimate.acceptedReadings < 2 || !estimate.potOn || !estimate.heating) return null;
+  const path = pathOf(curve, hob);
+  const moment = Number.isFinite(now) ? Math.max(now, estimate.t) : estimate.t;
+  const present = carryOn(estimate, moment, path, hob);
+  const joules = present.mean[joulesDone] ?? 0;
+  const celsius = syrupCelsius({ joules, coldJoules: present.coldJoules ?? 0, behindKelvin: 0 }, path);
+  const standing = uncovered(present, hob);
+  const watts = wattsAt(standing, present.mean[logWatts] ?? 0, moment, celsius, path);
+  if (!(watts > leastWatts)) return null;
+  const from = estimate.lidOn ? present : estimate;
+  const since = sinceOf(from, moment);
+  const seconds = ahead(waysTo(target.floorCelsius, from, hob, path), since);
+  const takeOffSeconds = ahead(waysTo(target.takeOffCelsius, from, hob, path), since);
+  const bias = present.mean[curveBias] ?? 0;
+  const whole = path.joulesAt(target.floorCelsius - bias);
+  return {
+    seconds,
+    takeOffSeconds,
+    boilShare: whole > 0 ? clamp(joules / whole, 0, 1) : 1,
+    watts,
+    carryOverKelvin: carryOverKelvinOf(hob.stove, watts, path.joulesAt(target.takeOffCelsius - bias), path)
+      .offTheRingKelvin,
+    nextReadingSeconds: nextReading(present, takeOffSeconds, target.takeOffCelsius - celsius - bias, moment),
+  };
+};
+
+/** The `now` at which the projected syrup crosses `celsius`, by the middle estimate; null where nothing is projected. */
+export const crossing = (
+  estimate: Estimate,
+  celsius: number,
+  now: number,
+  curve: BoilingCurve,
+  hob: Hob,
+): number | null => {
+  if (estimate.acceptedReadings < 2 || !estimate.potOn || !estimate.heating || !Number.isFinite(celsius))
+    return null;
+  const path = pathOf(curve, hob);
+  const moment = Number.isFinite(now) ? Math.max(now, estimate.t) : estimate.t;
+  const from = estimate.lidOn ? carryOn(estimate, moment, path, hob) : estimate;
+  const seconds = secondsTo(celsius, from.mean, from.coldJoules ?? 0, uncovered(from, hob), from.t, path);
+  return seconds >= longestSeconds ? null : Math.max(moment, from.t + seconds);
+};
