@@ -1,9 +1,12 @@
 import type { Dial } from '../kitchen/dial.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Recipe } from '../recipe/recipe.js';
+import type { Firmness } from '../sugar/glass.js';
+import type { GrainRisk } from '../sugar/solubility.js';
 import type { BoilingCurve, Syrup } from '../sugar/syrup.js';
 import type { ColdWaterOutcome, Stage } from '../sugar/stages.js';
 import type { Message } from '../texts/message.js';
+import type { RoomAir } from './humidity.js';
 
 export type Pair = readonly [low: number, high: number];
 
@@ -14,10 +17,14 @@ export type Batch = {
   readonly syrup: Syrup;
   readonly curve: BoilingCurve;
   readonly dial: Dial;
+  /** In the pot before heating: everything that goes in at mix and boil. */
   readonly totalGrams: number;
   readonly waterGrams: number;
+  /** Dissolved: sugars, syrup solids, salt. */
   readonly solidsGrams: number;
   readonly fatGrams: number;
+  /** What is added after the boil. */
+  readonly laterGrams: number;
   readonly air: {
     readonly pressurePascal: number;
     readonly altitudeMetres: number | null;
@@ -30,6 +37,9 @@ export type Batch = {
     readonly feels: ColdWaterOutcome;
     /** Take the pot off at this true temperature: the window less what the pot's own heat still carries. */
     readonly takeOffCelsius: number;
+    /** Where in the window the syrup should come to rest. */
+    readonly aimCelsius: number;
+    readonly carryOverKelvin: number;
   };
   /** Lower bound of each stage at today's pressure, true Celsius; -Infinity for the first. */
   readonly stageFromCelsius: Readonly<Record<Stage, number>>;
@@ -37,10 +47,22 @@ export type Batch = {
   readonly candy: {
     readonly moistureFraction: Pair;
     readonly glassTransitionCelsius: Pair;
-    readonly firmness: 'runny' | 'soft' | 'chewy' | 'firm' | 'glassy';
-    readonly grainRisk: 'low' | 'some' | 'high';
+    readonly firmness: Firmness;
+    /** From the floor of the window to its ceiling, with what the glass transition is known to. */
+    readonly firmnessRange: readonly [softest: Firmness, firmest: Firmness];
+    /** Between too stiff and too soft to pull; what hands stand comes first. */
+    readonly pullsCelsius: Pair;
+    readonly grainRisk: GrainRisk;
+    /** Dry glucose solids and invert per gram of sucrose, after the boil; null without sucrose. */
+    readonly doctorRatio: number | null;
+    /** Dry glucose solids that would make the grain risk low; 0 where it is. */
+    readonly doctorMissingGrams: number;
+    /** Share of the sucrose that acid splits during the boil, to the order of magnitude. */
+    readonly invertedFraction: number;
     readonly equilibriumRelativeHumidity: Pair;
   };
+  /** What the room's air does to an unwrapped piece; null where the room's humidity is not known. */
+  readonly room: RoomAir | null;
   readonly yield: {
     readonly cookedGrams: number;
     readonly expectedGrams: Spread;
@@ -54,7 +76,8 @@ export type Batch = {
     readonly neededLitres: number;
     readonly haveLitres: number | null;
     readonly fits: boolean | null;
-    readonly depthMillimetres: Pair | null;
+    /** At the start of the boil, then at its end; without foam. */
+    readonly depthMillimetres: readonly [start: number, end: number] | null;
     /** Whether the stem is covered at the end of the boil; null where pot or stem is not known. */
     readonly stemCovered: boolean | null;
   };
