@@ -17,7 +17,7 @@ export const waterKilogramPerCubicMetre = (celsius: number): number =>
 /**
  * Coefficients of the excess over water: one row for each power of (t - 20 °C)/100, from the zeroth, in it one for
  * each power of the solids fraction, from the first.
- * Source: the PTB polynomial of 1995 as adopted in ICUMSA SPS-4.
+ * Source: the polynomial of the PTB/ICUMSA form as coded in public process code; checked against CRC and NBS C440.
  */
 const excess = [
   [385.1761, 135.3705, 40.9299, -3.9643, 13.4853, -17.289],

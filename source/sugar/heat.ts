@@ -3,7 +3,7 @@ import { type BoilingCurve, dissolvedGrams, type Syrup } from './syrup.js';
 
 /**
  * Specific heat of a sugar solution, joule per gram and kelvin.
- * Source: Llano-Restrepo 2005, Int. Sugar J. (as used in public process models): 4184 - 2971 B + 460 B q + 7.5 B T with
+ * Source: Llano 2005, as cited in public process code: 4184 - 2971 B + 460 B q + 7.5 B T with
  * B solids fraction, T Celsius, and the purity q taken as 1. Above 100 °C and 90 % extrapolated.
  */
 export const solutionJoulePerGramKelvin = (solidsFraction: number, celsius: number): number =>

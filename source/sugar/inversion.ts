@@ -3,7 +3,7 @@ import { zeroCelsiusKelvin } from './water.js';
 
 /**
  * Rate at which acid splits sucrose into glucose and fructose, per minute.
- * Source: Vukov 1965, Int. Sugar J. 67:172: log10 k = 16.91 + log10(water, g/cm3) - 5670/T - pH. Measured in thin juice
+ * Source: Vukov 1965 (constant and slope as cited after Rein 2012; pH and g/cm3 from memory): log10 k = 16.91 + log10(water, g/cm3) - 5670/T - pH. Measured in thin juice
  * up to about 130 °C; in boiling candy extrapolated, good for the order of magnitude. (Some later codes use g/100 cm3,
  * which is a hundred times too fast.)
  */

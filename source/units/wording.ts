@@ -17,7 +17,7 @@ type Spoken = { readonly number: string; readonly unit: 's' | 'min' };
 const spoken = (seconds: number): Spoken => {
   const positive = Math.max(0, seconds);
   if (positive < exactBelow) return { number: whole(positive), unit: 's' };
-  if (positive < secondsBelow - 2.5) return { number: whole(toStep(positive, 5)), unit: 's' };
+  if (positive < secondsBelow) return { number: whole(toStep(positive, 5)), unit: 's' };
   return { number: whole(positive / minute), unit: 'min' };
 };
 

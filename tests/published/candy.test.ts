@@ -73,7 +73,7 @@ describe('specific heat of syrup', () => {
         [[0.8, 100], 2.775],
         [[0.9, 120], 2.734],
       ] as const
-    ).map(([at, value]) => ({ at, value, tolerance: 0.002, source: 'Llano-Restrepo 2005' })),
+    ).map(([at, value]) => ({ at, value, tolerance: 0.002, source: 'Llano 2005, worked out apart' })),
     ([solids, celsius]) => solutionJoulePerGramKelvin(solids, celsius),
   );
 });

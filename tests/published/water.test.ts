@@ -29,18 +29,18 @@ describe('saturation line of water', () => {
       { at: 0.1e6, value: 0.372755919e3, tolerance: 5e-7, source: `${if97}, Table 36` },
       { at: 1e6, value: 0.453035632e3, tolerance: 5e-7, source: `${if97}, Table 36` },
       { at: 10e6, value: 0.584149488e3, tolerance: 5e-7, source: `${if97}, Table 36` },
-      { at: 101_325, value: 373.1243, tolerance: 1e-4, source: 'IAPWS-95 reference implementation' },
+      { at: 101_325, value: 373.1243, tolerance: 1e-4, source: 'IAPWS-95 by the iapws package for Python' },
     ],
     (pascal) => saturationCelsius(pascal) + 273.15,
   );
   check(
     (celsius) => `vapour pressure at ${celsius} °C, Pa`,
     [
-      { at: 110, value: 143_376, tolerance: 40, source: 'IAPWS-95 reference implementation' },
-      { at: 120, value: 198_665, tolerance: 60, source: 'IAPWS-95 reference implementation' },
-      { at: 130, value: 270_260, tolerance: 80, source: 'IAPWS-95 reference implementation' },
-      { at: 140, value: 361_501, tolerance: 110, source: 'IAPWS-95 reference implementation' },
-      { at: 150, value: 476_101, tolerance: 140, source: 'IAPWS-95 reference implementation' },
+      { at: 110, value: 143_376, tolerance: 40, source: 'IAPWS-95 by the iapws package for Python' },
+      { at: 120, value: 198_665, tolerance: 60, source: 'IAPWS-95 by the iapws package for Python' },
+      { at: 130, value: 270_260, tolerance: 80, source: 'IAPWS-95 by the iapws package for Python' },
+      { at: 140, value: 361_501, tolerance: 110, source: 'IAPWS-95 by the iapws package for Python' },
+      { at: 150, value: 476_101, tolerance: 140, source: 'IAPWS-95 by the iapws package for Python' },
     ],
     saturationPascal,
   );
@@ -59,7 +59,7 @@ const latent: ReadonlyArray<Row<number>> = (
   at,
   value,
   tolerance: 0.003 * value,
-  source: 'IAPWS-95 reference implementation; 0.3 %',
+  source: 'IAPWS-95 by the iapws package for Python; 0.3 %',
 }));
 
 describe('heat of evaporation and density of water', () => {
