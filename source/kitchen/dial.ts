@@ -1,4 +1,8 @@
+import { type Message, message } from '../texts/message.js';
 import type { TemperatureUnit } from '../units/printer.js';
+import { type Checks, checksOf, noChecks, thermometerFor } from './air.js';
+import { correctionOf, readingSd } from './correction.js';
+import type { Kitchen } from './kitchen.js';
 
 /** What one thermometer shows against the truth. The correction belongs to the thermometer, not to the kitchen. */
 export type Dial = {
@@ -11,4 +15,58 @@ export type Dial = {
   readonly stemMillimetres: number | null;
   toTrueCelsius(shownCelsius: number): number;
   toShownCelsius(trueCelsius: number): number;
+};
+
+const none = (kitchen: Kitchen): Dial => ({
+  id: null,
+  unit: kitchen.unit,
+  present: false,
+  basis: 'taken as right',
+  sdKelvin: readingSd.dial,
+  stemMillimetres: null,
+  toTrueCelsius: (shown) => shown,
+  toShownCelsius: (celsius) => celsius,
+});
+
+/**
+ * What the thermometer for `use` shows against the truth, by its readings in ice and in boiling water (today's before
+ * those of the kitchen file). Both, with altitude or pressure: a straight line through two points. One of them: the
+ * same offset everywhere. Boiling water without altitude or pressure: all of the difference is the air's, and the
+ * thermometer is right. A reading that can't be ice or boiling water is not used. No thermometer: `present` is false.
+ * Today's checks are those of the pot's thermometer; give none for another.
+ */
+export const dialOf = (kitchen: Kitchen, use: 'pot' | 'middle', today: Checks = noChecks): Dial => {
+  const thermometer = thermometerFor(kitchen, use);
+  if (thermometer === null) return none(kitchen);
+  const { basis, line, sdKelvin } = correctionOf(kitchen, thermometer, today);
+  return {
+    id: thermometer.id,
+    unit: thermometer.unit,
+    present: true,
+    basis,
+    sdKelvin,
+    stemMillimetres: thermometer.stemMillimetres,
+    toTrueCelsius: (shown) => (shown - line.offset) / line.slope,
+    toShownCelsius: (celsius) => line.slope * celsius + line.offset,
+  };
+};
+
+/** What a plan has to say of that thermometer: readings that were not used, readings that contradict the air, none at all. */
+export const dialNotes = (
+  kitchen: Kitchen,
+  use: 'pot' | 'middle',
+  today: Checks = noChecks,
+): readonly Message[] => {
+  const thermometer = thermometerFor(kitchen, use);
+  if (thermometer === null) return [message('kitchen.note.no-thermometer')];
+  const { notes, basis } = correctionOf(kitchen, thermometer, today);
+  const { id, kind } = thermometer;
+  const checks = checksOf(thermometer, today);
+  const unchecked =
+    basis === 'taken as right' && checks.boilsShownCelsius === null && checks.iceShownCelsius === null;
+  return [
+    ...notes,
+    ...(unchecked ? [message('kitchen.note.unchecked', { id })] : []),
+    ...(kind === 'infrared' ? [message('kitchen.note.infrared', { id })] : []),
+  ];
 };

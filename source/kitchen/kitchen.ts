@@ -1,7 +1,8 @@
 import type { TemperatureUnit } from '../units/printer.js';
 
 export type StoveKind = 'gas' | 'coil' | 'glass-ceramic' | 'induction';
-export type HandsKind = 'bare' | 'gloved' | 'children';
+/** `bare`: practised adults, said so; `visitors`: adults who may be doing it for the first time, the default. */
+export type HandsKind = 'bare' | 'visitors' | 'gloved' | 'children';
 
 /** A thermometer as it is written down: readings in ice and in boiling water as Celsius shown by it. */
 export type Thermometer = {

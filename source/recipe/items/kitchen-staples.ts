@@ -129,7 +129,7 @@ export const stapleItems: readonly Item[] = [
     id: 'condensed-milk',
     name: 'sweetened condensed milk',
     roles: ['protein', 'sugar', 'fat'],
-    composition: parts({ water: 0.2716, sucrose: 0.434, fat: 0.087, salt: 0.0032, other: 0.2042 }),
+    composition: parts({ water: 0.2716, sucrose: 0.43, fat: 0.087, salt: 0.0032, other: 0.2082 }),
     densityKilogramPerLitre: 1.293,
     allergens: containsMilk,
     scorches: true,

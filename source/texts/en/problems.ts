@@ -1,3 +1,4 @@
+import { kitchenProblemTexts } from './kitchens.js';
 import { fileTexts, recipeProblemTexts } from './recipes.js';
 import { unitTexts } from './units.js';
 import type { FileTrouble } from '../file-trouble.js';
@@ -43,6 +44,7 @@ export const problemTexts = {
   ...unitTexts,
   ...fileTexts,
   ...recipeProblemTexts,
+  ...kitchenProblemTexts,
   // files and journal
   'files.notAFile': ({ path }: { path: string }) =>
     `${path} is not an ordinary file (a folder, a link or a device is in its place). Name a file.`,

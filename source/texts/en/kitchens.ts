@@ -1,0 +1,104 @@
+import { escapeForTerminal } from '../../units/escape.js';
+import type { Printer, TemperatureUnit } from '../../units/printer.js';
+
+const quoted = (found: string): string => `"${escapeForTerminal(found)}"`;
+const suggestion = (nearest: string | null): string => (nearest === null ? '' : ` Did you mean ${nearest}?`);
+
+/** A number as that thermometer shows it, whatever unit the person reads. */
+const shownOn = (shownCelsius: number, unit: TemperatureUnit): string =>
+  `${Math.round(unit === 'F' ? shownCelsius * 1.8 + 32 : shownCelsius)} °${unit}`;
+
+const hectopascals = (pascal: number): string => `${Math.round(pascal / 100)} hPa`;
+
+type Shown = { id: string; shown: number; unit: TemperatureUnit };
+
+/** What is wrong with a kitchen file, or with an answer about a kitchen. */
+export const kitchenProblemTexts = {
+  'kitchen.recipe-file': 'This is a recipe. Name a kitchen here; it begins with "kettlehand-kitchen: 1".',
+  'kitchen.altitude-range': (
+    { metres, low, high }: { metres: number; low: number; high: number },
+    printer: Printer,
+  ) =>
+    `${printer.metres(metres)} is no place for a kitchen. Write an altitude from ${printer.metres(low)} to ${printer.metres(high)}, for example 1450 m or 4750 ft.`,
+  'kitchen.pressure-range': ({ pascal, low, high }: { pascal: number; low: number; high: number }) =>
+    `${hectopascals(pascal)} is no air pressure on the ground. Write ${hectopascals(low)} to ${hectopascals(high)}, for example 850 hPa.`,
+  'kitchen.size-range': ({ found, low, high }: { found: string; low: string; high: string }) =>
+    `${quoted(found)} does not fit. Write ${low} to ${high}.`,
+  'kitchen.temperature': ({ found }: { found: string }) =>
+    `${quoted(found)} is no temperature. Write a number, with C or F behind it if it is not the thermometer's own unit: 33, 0.5 C.`,
+  'kitchen.heat': ({ found }: { found: string }) =>
+    `${quoted(found)} is no knob. Write its labels, weakest first: [low, medium, high], or the highest number on it: 9.`,
+  'kitchen.heat-label': ({ found }: { found: string }) =>
+    `${quoted(found)} can't be a label of the knob: one short word, each once, and not "off".`,
+  'kitchen.date': ({ found }: { found: string }) =>
+    `${quoted(found)} is no date. Write year-month-day: 2026-11-20.`,
+  'kitchen.same-thermometer': ({ found }: { found: string }) =>
+    `Two thermometers are called ${quoted(found)}. Give each its own id.`,
+  'kitchen.unknown-setting': ({
+    found,
+    nearest,
+    allowed,
+  }: {
+    found: string;
+    nearest: string | null;
+    allowed: readonly string[];
+  }) => `${quoted(found)} is nothing that can be set.${suggestion(nearest)} Settings: ${allowed.join(', ')}.`,
+  'kitchen.no-thermometer-yet':
+    'There is no thermometer to set that of. Begin with: kettlehand kitchen set thermometer dial.',
+} as const;
+
+/** What a plan says about the kitchen. */
+export const kitchenNoteTexts = {
+  'kitchen.note.sea-level':
+    'Neither altitude nor air pressure is known, so sea level is taken. Higher up, every target is too hot. Boil water, read it, and type what the thermometer shows; or set the altitude.',
+  'kitchen.note.air-from-boiling': (
+    { altitudeMetres }: { celsius: number; altitudeMetres: number | null },
+    printer: Printer,
+  ) =>
+    `Water boiled ${altitudeMetres === null ? 'as it does on no hill' : `as it does at about ${printer.metres(Math.round(altitudeMetres / 50) * 50)}`}. All of that is taken as air pressure and the thermometer as right; give the altitude to tell the two apart.`,
+  'kitchen.note.pressure-reduced': (
+    {
+      pressurePascal,
+      altitudeMetres,
+      usedPascal,
+    }: { pressurePascal: number; altitudeMetres: number; usedPascal: number },
+    printer: Printer,
+  ) =>
+    `${hectopascals(pressurePascal)} can't be the air at ${printer.metres(altitudeMetres)}, where it is near ${hectopascals(usedPascal)}: weather reports reduce it to sea level. The altitude is used.`,
+  'kitchen.note.no-thermometer': 'There is no thermometer: the cold-water test alone decides.',
+  'kitchen.note.unchecked': ({ id }: { id: string }) =>
+    `${escapeForTerminal(id)} was never checked. Read it in boiling water before the cook: it may be several degrees off.`,
+  'kitchen.note.infrared': ({ id }: { id: string }) =>
+    `${escapeForTerminal(id)} is infrared: it reads the foam and the steam, several degrees off. Trust the cold-water test more.`,
+  'kitchen.note.ice-below-scale': ({ id, shown, unit }: Shown) =>
+    `${escapeForTerminal(id)} showed ${shownOn(shown, unit)} in ice: that is the end of its scale, not a reading. Boiling water alone corrects it.`,
+  'kitchen.note.ice-not-used': ({ id, shown, unit }: Shown) =>
+    `${escapeForTerminal(id)} showed ${shownOn(shown, unit)} in ice: too far off to be one. Not used. Try crushed ice with a little water, or another thermometer.`,
+  'kitchen.note.boil-not-used': ({ id, shown, unit }: Shown) =>
+    `${escapeForTerminal(id)} showed ${shownOn(shown, unit)} in boiling water: nowhere does water boil there. Not used. Check the number and its unit, or take another thermometer.`,
+  'kitchen.note.boil-disagrees': ({ id, shown, waterBoils, unit }: Shown & { waterBoils: number }) =>
+    `${escapeForTerminal(id)} showed ${shownOn(shown, unit)} in boiling water, which boils at ${shownOn(waterBoils, unit)} here. That is more than such a thermometer is off: check the altitude, then the thermometer.`,
+} as const;
+
+/** The questions of a first run. */
+export const kitchenAskTexts = {
+  'kitchen.ask.place':
+    'How high is this kitchen? An altitude (1450 m, 4750 ft), or what the thermometer shows in boiling water (boils 203 F).',
+  'kitchen.ask.place.why':
+    'Water and syrup boil cooler higher up: 1 °C less for every 300 m. Without this the candy comes out too hard.',
+  'kitchen.ask.place.skip': 'Enter: not known, sea level is taken and every plan says so.',
+  'kitchen.ask.stove': 'What does the pot stand on? gas, coil, glass-ceramic or induction.',
+  'kitchen.ask.stove.why':
+    'A coil goes on heating after it is off, a flame lights alcohol: the advice differs.',
+  'kitchen.ask.stove.skip': 'Enter: coil.',
+  'kitchen.ask.thermometer': 'Which thermometer, and in which unit? For example: dial F, digital C, none.',
+  'kitchen.ask.thermometer.why':
+    'Each kind is off by a different amount; with none, the cold-water test decides alone.',
+  'kitchen.ask.thermometer.skip': 'Enter: dial F.',
+  'kitchen.ask.not-understood.stove': ({ found }: { found: string }) =>
+    `${quoted(found)} is no stove. Type gas, coil, glass-ceramic or induction.`,
+  'kitchen.ask.not-understood.thermometer': ({ found }: { found: string }) =>
+    `${quoted(found)} is no thermometer. Type dial, digital, glass or infrared, and C or F; or none.`,
+  'kitchen.ask.not-understood.place': ({ found }: { found: string }) =>
+    `${quoted(found)} is neither an altitude nor a boiling point. Type for example 1450 m, 4750 ft or boils 203 F.`,
+} as const;
