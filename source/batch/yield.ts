@@ -13,8 +13,8 @@ export const pulledGramsPerCubicCentimetre: Spread = { low: 1.1, typical: 1.2, h
 
 /** The most that one person pulls well at a time, grams, by whose hands. Our judgement; children get a small piece. */
 export const mostGramsForHands: Readonly<Record<HandsKind, number>> = {
-  bare: 175,
-  practised: 200,
+  bare: 200,
+  visitors: 175,
   gloved: 200,
   children: 60,
 };

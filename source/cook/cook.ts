@@ -65,8 +65,10 @@ export type Cook = {
   readonly stopped: boolean;
 
   readonly heat: { readonly setting: string; readonly level: number | null; readonly t: number } | null;
-  readonly potOn: { readonly on: boolean; readonly t: number } | null;
+  /** `said`: by a person; a cold-water test only implies that the pot is off. */
+  readonly potOn: { readonly on: boolean; readonly t: number; readonly said: boolean } | null;
   readonly lidOn: { readonly on: boolean; readonly t: number } | null;
+  readonly wateredAt: number | null;
   readonly pouredAt: number | null;
   readonly boilsSince: number | null;
 
@@ -96,6 +98,8 @@ export type Cook = {
 
   readonly troubles: readonly OpenTrouble[];
   readonly raised: Readonly<Record<string, Raised>>;
+  /** The `seq` that an undo would void now: the latest event by hands, neither voided nor an undo. */
+  readonly undoes: number | null;
   /** A physical act was taken back: what is true now? */
   readonly unsettled: 'heat' | 'pot' | 'lid' | 'pour' | null;
 

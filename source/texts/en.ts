@@ -3,6 +3,7 @@ import { hazardTexts } from './en/hazards.js';
 import { planTexts } from './en/plan.js';
 import { problemTexts } from './en/problems.js';
 import { screenTexts } from './en/screen.js';
+import { typedTexts } from './en/typed.js';
 
 /** English: every sentence a person can read, by id. Divided by room so that each file stays readable. */
-export const en = { ...cookTexts, ...hazardTexts, ...planTexts, ...problemTexts, ...screenTexts };
+export const en = { ...cookTexts, ...hazardTexts, ...planTexts, ...problemTexts, ...screenTexts, ...typedTexts };

@@ -1,0 +1,110 @@
+import { believe, type Evidence, observe } from '../forecast/index.js';
+import type { ColdWaterOutcome } from '../sugar/stages.js';
+import { headline } from './candy.js';
+import type { ColdWaterTest, Cook, Reading } from './cook.js';
+import type { CookEvent, Stamp } from './event.js';
+import { potIsOff } from './phases/phase.js';
+import { bearsOut, understand } from './readings.js';
+import { feltDone, judge } from './verdict.js';
+
+/** The list before pouring is read from this far below the take-off on, kelvin. Our judgement. */
+export const nearKelvin = 8;
+/** A batch reads as boiling from this far below its computed start, kelvin: what a home thermometer can tell. */
+const boilSlackKelvin = 0.5;
+/** Evidence is enough from this probability on. */
+const reachedProbability = 0.9;
+/** A reading is of the same moment as a test within this, seconds. */
+const sameMomentSeconds = 180;
+
+/** After a test that fell short: how much further to boil, kelvin, for one stage short and for more. Trade: "a couple of degrees". */
+const furtherKelvin = { oneStage: 1.5, more: 4 } as const;
+/** The take-off is never moved up beyond the top of the window by more than this, kelvin. Our judgement. */
+const furthestKelvin = 6;
+
+export const target = (cook: Cook) => ({
+  floorCelsius: cook.batch.target.todayCelsius[0],
+  ceilingCelsius: cook.batch.target.todayCelsius[1],
+  takeOffCelsius: cook.takeOffCelsius,
+});
+
+/** Let the forecast hear of it, and see whether the window has been reached by all evidence. */
+export const noteEvidence = (cook: Cook, evidence: Evidence): Cook => {
+  if (cook.pouredAt !== null) return cook;
+  const { curve } = cook.batch;
+  const estimate = observe(cook.estimate, evidence, curve, cook.hob);
+  const noted = { ...cook, estimate };
+  if (cook.reachedAt !== null) return noted;
+  const belief = believe(estimate, target(cook), cook.t, curve, cook.hob);
+  const blind = cook.readingsTaken === 0 || !cook.thermometer;
+  const reached = blind ? feltDone(noted) : (belief?.reachedProbability ?? 0) >= reachedProbability;
+  return reached ? { ...noted, reachedAt: cook.t } : noted;
+};
+
+const onTheHeat = (cook: Cook): boolean => ['dissolve', 'boil'].includes(headline(cook)) && !potIsOff(cook);
+
+/** What a believed reading changes. */
+const accept = (cook: Cook, reading: Reading): Cook => {
+  const { celsius, t } = reading;
+  const hot = ['dissolve', 'boil', 'test'].includes(headline(cook));
+  const boils = hot && celsius >= cook.batch.boil.startsCelsius - boilSlackKelvin;
+  const near = hot && celsius >= cook.takeOffCelsius - nearKelvin;
+  const off = celsius >= cook.takeOffCelsius && onTheHeat(cook);
+  return noteEvidence(
+    {
+      ...cook,
+      lastReading: reading,
+      readBefore: cook.lastReading,
+      readingsTaken: cook.readingsTaken + 1,
+      thermometer: true,
+      doubt: null,
+      boilsSince: cook.boilsSince ?? (boils ? t : null),
+      nearSince: cook.nearSince ?? (near ? t : null),
+      offSince: off ? (cook.offSince ?? t) : cook.doubt === null ? cook.offSince : null,
+    },
+    { kind: 'reading', t, celsius },
+  );
+};
+
+/** A reading of the syrup: believed, borne out, or kept and asked about. A high one is acted on all the same. */
+export const afterReading = (cook: Cook, event: Extract<CookEvent, { kind: 'reading' }> & Stamp): Cook => {
+  const { reading, doubt } = understand(cook, event);
+  if (doubt === null || (cook.doubt !== null && bearsOut(cook.doubt, reading))) return accept(cook, reading);
+  const off = reading.celsius >= cook.takeOffCelsius && onTheHeat(cook);
+  return { ...cook, doubt, offSince: off ? (cook.offSince ?? event.t) : cook.offSince };
+};
+
+export const agreeToDoubt = (cook: Cook): Cook => {
+  if (cook.doubt === null) return cook;
+  const { seq, celsius } = cook.doubt;
+  return accept(cook, { seq, celsius, t: cook.t });
+};
+
+/** It was wrong: what was done for its sake only is taken back. */
+export const dismissDoubt = (cook: Cook): Cook => {
+  const high = (cook.lastReading?.celsius ?? Number.NEGATIVE_INFINITY) >= cook.takeOffCelsius;
+  return { ...cook, doubt: null, offSince: high ? cook.offSince : null };
+};
+
+const firm: readonly ColdWaterTest['outcome'][] = ['firm ball', 'hard ball', 'soft crack', 'hard crack'];
+
+/** The take-off after a test that fell short: a couple of degrees above where it was tested. */
+const movedUp = (cook: Cook, outcome: ColdWaterOutcome, celsius: number | null): number => {
+  if (celsius === null || judge(cook, outcome) !== 'short') return cook.takeOffCelsius;
+  const oneStage = outcome === 'firm ball' && cook.batch.target.feels === 'hard ball';
+  const wanted = celsius + (oneStage ? furtherKelvin.oneStage : furtherKelvin.more);
+  const most = cook.batch.target.todayCelsius[1] + furthestKelvin;
+  return Math.max(cook.takeOffCelsius, Math.min(wanted, most));
+};
+
+export const afterTest = (cook: Cook, outcome: ColdWaterTest['outcome'], t: number): Cook => {
+  const last = cook.lastReading;
+  const celsius = cook.thermometer && last !== null && t - last.t <= sameMomentSeconds ? last.celsius : null;
+  const tested = {
+    ...cook,
+    tests: [...cook.tests, { t, outcome, celsius }],
+    nearSince: cook.nearSince ?? (firm.includes(outcome) ? t : null),
+  };
+  if (outcome === 'unsure') return tested;
+  const moved = { ...tested, takeOffCelsius: movedUp(cook, outcome, celsius) };
+  return noteEvidence(moved, { kind: 'cold water', t, outcome });
+};

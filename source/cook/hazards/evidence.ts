@@ -1,0 +1,285 @@
+import { stoveTraits } from '../../kitchen/stove.js';
+import { scorchLimitCelsius } from '../../sugar/skin.js';
+import { stageDistance } from '../../sugar/stages.js';
+import { type Message, message } from '../../texts/message.js';
+import { headline } from '../candy.js';
+import type { Cook } from '../cook.js';
+import { handLimit, middleIsMeasured } from '../phases/gates.js';
+import { isDone, potIsOff } from '../phases/phase.js';
+import { stageShown } from '../readings.js';
+import type { View } from '../view.js';
+import type { EvidenceHazard } from './hazard.js';
+
+const onTheHeat = (cook: Cook): boolean =>
+  !cook.stopped &&
+  cook.pouredAt === null &&
+  !potIsOff(cook) &&
+  ['dissolve', 'boil', 'test'].includes(headline(cook));
+
+/** Kelvin per second between the last two readings; null with fewer than two. */
+export const rateOfRise = (cook: Cook): number | null => {
+  const { lastReading, readBefore } = cook;
+  if (lastReading === null || readBefore === null || lastReading.t <= readBefore.t) return null;
+  return (lastReading.celsius - readBefore.celsius) / (lastReading.t - readBefore.t);
+};
+
+const readingEvidence = ({ cook }: View): Message | null =>
+  cook.lastReading === null
+    ? null
+    : message('evidence.reading', {
+        celsius: cook.lastReading.celsius,
+        offCelsius: cook.takeOffCelsius,
+        kelvinPerSecond: rateOfRise(cook),
+      });
+
+const ringIsOn = (cook: Cook): boolean => cook.heat !== null && cook.heat.level !== 0;
+
+/** Silence that is too long while the pot is on: 4 minutes, 1 minute in the last 8 K. Our judgement. */
+export const silenceLimitSeconds = (cook: Cook): number => (cook.nearSince === null ? 240 : 60);
+
+/** Rises that call for action: kelvin per second. 10 °F a minute runs away, 7 °F a minute near the end overshoots. Our judgement. */
+const runawayRate = 5.6 / 60;
+const nearEndRate = 4 / 60;
+/** A rate that has become calm again. */
+const calmRate = 3 / 60;
+const pastByKelvin = 1;
+
+const lastTest = (cook: Cook) => cook.tests.at(-1) ?? null;
+
+const testDisagrees = ({ cook }: View): boolean => {
+  const test = lastTest(cook);
+  if (test === null || test.outcome === 'unsure' || test.celsius === null) return false;
+  return Math.abs(stageDistance(stageShown(cook, test.celsius), test.outcome)) > 1;
+};
+
+const boilCheckError = (cook: Cook): { shownCelsius: number; localCelsius: number } | null => {
+  const shownCelsius = cook.checks.boilsShownCelsius;
+  const localCelsius = cook.batch.air.waterBoilsCelsius;
+  if (shownCelsius === null || cook.batch.air.from === 'boiling water') return null;
+  return { shownCelsius, localCelsius };
+};
+
+/** Warnings that the program raises by itself. Nothing else may. */
+export const evidenceHazards: readonly EvidenceHazard[] = [
+  {
+    id: 'scorch-near',
+    phases: ['dissolve', 'boil', 'test', 'flavour'],
+    raisedBy: 'evidence',
+    level: 'now',
+    signal: 'WARNING',
+    response: ['hazard.scorch-near.1', 'hazard.scorch-near.2'],
+    respondWithinSeconds: 15,
+    source:
+      'above 150 °C in a pulled-taffy cook scorching is close (our judgement); Hall 1912: beware above 300 °F with a small quantity',
+    raise: (view) => {
+      const celsius = view.cook.lastReading?.celsius ?? 0;
+      const rate = rateOfRise(view.cook) ?? 0;
+      return (
+        celsius >= scorchLimitCelsius ||
+        (rate > runawayRate && celsius > view.cook.takeOffCelsius && !potIsOff(view.cook))
+      );
+    },
+    clear: (view) => (view.cook.lastReading?.celsius ?? 0) < scorchLimitCelsius - 5,
+    evidence: readingEvidence,
+  },
+  {
+    id: 'past-window',
+    phases: ['boil', 'test', 'flavour'],
+    raisedBy: 'evidence',
+    level: 'now',
+    signal: null,
+    response: (cook) =>
+      potIsOff(cook)
+        ? ['hazard.past-window.rescue', 'hazard.past-window.keep']
+        : ['hazard.past-window.off', 'hazard.past-window.rescue'],
+    respondWithinSeconds: 15,
+    source: 'common practice, no source',
+    raise: ({ cook, batch }) =>
+      (cook.lastReading?.celsius ?? 0) > batch.target.todayCelsius[1] + pastByKelvin,
+    clear: ({ cook, batch }) =>
+      (cook.lastReading?.celsius ?? 0) < batch.target.todayCelsius[1] - pastByKelvin,
+    evidence: readingEvidence,
+  },
+  {
+    id: 'middle-above-limit',
+    phases: ['fold', 'pull', 'cut'],
+    raisedBy: 'evidence',
+    level: 'now',
+    signal: 'WARNING',
+    response: ['hazard.middle-above-limit.1'],
+    respondWithinSeconds: 5,
+    source: 'Moritz & Henriques 1947 type contact times, sugar/skin.ts; the limits are our judgement',
+    raise: ({ cook }) =>
+      cook.middle !== null &&
+      cook.middle.celsius > handLimit(cook) &&
+      cook.answers['hands.pause']?.answer === 'yes',
+    clear: ({ cook }) => middleIsMeasured(cook),
+    evidence: ({ cook }) =>
+      cook.middle === null
+        ? null
+        : message('evidence.middle', { celsius: cook.middle.celsius, limitCelsius: handLimit(cook) }),
+  },
+  {
+    id: 'unattended',
+    phases: ['dissolve', 'boil'],
+    raisedBy: 'evidence',
+    level: 'soon',
+    signal: 'WARNING',
+    response: ['hazard.unattended.1'],
+    respondWithinSeconds: 60,
+    source: 'common practice: attended always; the minutes are our judgement',
+    arises: (cook) => (onTheHeat(cook) ? cook.heardAt + silenceLimitSeconds(cook) : null),
+    evidence: ({ cook, now }) => message('evidence.silence', { seconds: now - cook.heardAt }),
+  },
+  {
+    id: 'overshoot-near',
+    phases: ['boil'],
+    raisedBy: 'evidence',
+    level: 'soon',
+    signal: null,
+    response: ['hazard.overshoot-near.1'],
+    respondWithinSeconds: 60,
+    source: 'trade practice: slow the heat for the last degrees; the rate is our judgement',
+    raise: ({ cook }) => cook.nearSince !== null && !potIsOff(cook) && (rateOfRise(cook) ?? 0) > nearEndRate,
+    clear: ({ cook }) => potIsOff(cook) || (rateOfRise(cook) ?? 0) < calmRate,
+    evidence: readingEvidence,
+  },
+  {
+    id: 'heat-too-early',
+    phases: ['mix'],
+    raisedBy: 'evidence',
+    level: 'soon',
+    signal: null,
+    response: ['hazard.heat-too-early.1'],
+    respondWithinSeconds: 60,
+    source: 'common practice, no source',
+    raise: ({ cook }) => ringIsOn(cook),
+    clear: ({ cook }) => !ringIsOn(cook),
+    evidence: ({ cook }) =>
+      cook.heat === null ? null : message('evidence.heat', { setting: cook.heat.setting }),
+  },
+  {
+    id: 'boils-while-stirring',
+    phases: ['dissolve'],
+    raisedBy: 'evidence',
+    level: 'soon',
+    signal: null,
+    response: ['hazard.boils-while-stirring.1'],
+    respondWithinSeconds: 120,
+    source: 'Exploratorium, The Science of Cooking: agitation in the boil encourages crystals',
+    raise: ({ cook }) => cook.boilsSince !== null && !isDone(cook, 'dissolve.stir'),
+    clear: ({ cook }) => isDone(cook, 'dissolve.stir'),
+    evidence: ({ cook, batch }) =>
+      cook.lastReading === null
+        ? null
+        : message('evidence.boils', {
+            celsius: cook.lastReading.celsius,
+            startsCelsius: batch.boil.startsCelsius,
+          }),
+  },
+  {
+    id: 'disagreement',
+    phases: ['boil', 'test', 'flavour'],
+    raisedBy: 'evidence',
+    level: 'soon',
+    signal: null,
+    response: ['hazard.disagreement.1', 'hazard.disagreement.2'],
+    respondWithinSeconds: 120,
+    source:
+      'stage table: BHG and Colorado State University Extension; trust what fingers feel, common practice',
+    raise: testDisagrees,
+    clear: (view) => !testDisagrees(view),
+    evidence: ({ cook }) => {
+      const test = lastTest(cook);
+      if (test === null || test.celsius === null) return null;
+      return message('evidence.disagreement', {
+        celsius: test.celsius,
+        dialStage: stageShown(cook, test.celsius),
+        fingers: test.outcome,
+      });
+    },
+  },
+  {
+    id: 'heat-left-on',
+    phases: ['pour', 'fold', 'pull', 'cut', 'wrap', 'clean'],
+    raisedBy: 'evidence',
+    level: 'soon',
+    signal: 'CAUTION',
+    response: ['hazard.heat-left-on.1'],
+    respondWithinSeconds: 60,
+    source: 'common practice, no source',
+    arises: (cook) => {
+      const bareSince = cook.pouredAt ?? (cook.stopped ? (cook.leftAt.boil ?? cook.t) : null);
+      return bareSince !== null && ringIsOn(cook) ? bareSince + 60 : null;
+    },
+    evidence: ({ cook }) =>
+      cook.heat === null ? null : message('evidence.heat', { setting: cook.heat.setting }),
+  },
+  {
+    id: 'pot-too-small',
+    phases: ['mix', 'dissolve', 'boil'],
+    raisedBy: 'evidence',
+    level: 'soon',
+    signal: 'WARNING',
+    response: ['hazard.pot-too-small.1'],
+    respondWithinSeconds: null,
+    source: 'Household Discoveries, c. 1908: a pot of about four times the quantity',
+    raise: ({ batch }) => batch.pot.fits === false,
+    clear: ({ batch }) => batch.pot.fits !== false,
+    evidence: ({ batch }) =>
+      batch.pot.haveLitres === null
+        ? null
+        : message('evidence.pot', { neededLitres: batch.pot.neededLitres, haveLitres: batch.pot.haveLitres }),
+  },
+  {
+    id: 'ring-hot',
+    phases: ['test', 'flavour', 'pour'],
+    raisedBy: 'evidence',
+    level: 'note',
+    signal: 'CAUTION',
+    response: ['hazard.ring-hot.1'],
+    respondWithinSeconds: null,
+    source: 'University of Florida extension, on glass cooktops: heat stays after the element is off',
+    raise: ({ cook, batch }) => potIsOff(cook) && stoveTraits[batch.kitchen.stove].glows,
+    clear: ({ cook }) => !potIsOff(cook),
+    evidence: () => null,
+  },
+  {
+    id: 'stem-uncovered',
+    phases: ['mix', 'dissolve', 'boil'],
+    raisedBy: 'evidence',
+    level: 'note',
+    signal: null,
+    response: ['hazard.stem-uncovered.1'],
+    respondWithinSeconds: null,
+    source: 'BHG candy equipment page: in too large a pot the syrup does not cover the bulb',
+    raise: ({ cook, batch }) => cook.thermometer && batch.pot.stemCovered === false,
+    clear: ({ cook }) => !cook.thermometer,
+    evidence: ({ batch }) =>
+      batch.dial.stemMillimetres === null || batch.pot.depthMillimetres === null
+        ? null
+        : message('evidence.stem', {
+            stemMillimetres: batch.dial.stemMillimetres,
+            depthMillimetres: batch.pot.depthMillimetres[0],
+          }),
+  },
+  {
+    id: 'thermometer-suspect',
+    phases: ['mix', 'dissolve', 'boil'],
+    raisedBy: 'evidence',
+    level: 'note',
+    signal: null,
+    response: ['hazard.thermometer-suspect.1'],
+    respondWithinSeconds: null,
+    source: 'Wisconsin Food Code Fact Sheet 7: ±2 °F or adjust; that far off is our judgement',
+    raise: ({ cook }) => {
+      const check = boilCheckError(cook);
+      return check !== null && Math.abs(check.shownCelsius - check.localCelsius) > 5;
+    },
+    clear: ({ cook }) => !cook.thermometer,
+    evidence: ({ cook }) => {
+      const check = boilCheckError(cook);
+      return check === null ? null : message('evidence.boiling-water', check);
+    },
+  },
+];

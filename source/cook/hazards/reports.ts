@@ -1,0 +1,142 @@
+import type { PhaseId } from '../../recipe/recipe.js';
+import { wallCare } from '../../recipe/wall-care.js';
+import { rescueBelowCelsius } from '../../sugar/skin.js';
+import type { TextId } from '../../texts/message.js';
+import type { Cook } from '../cook.js';
+import type { TroubleName } from '../event.js';
+import type { Level, ReportHazard, Signal } from './hazard.js';
+
+type Response = ReportHazard['response'];
+
+const numbered = (name: TroubleName, count: number): readonly TextId[] =>
+  Array.from({ length: count }, (_, index) => `hazard.${name}.${index + 1}` as TextId);
+
+const row = (
+  id: TroubleName,
+  level: Level,
+  signal: Signal | null,
+  response: Response,
+  respondWithinSeconds: number | null,
+  source: string,
+  more: { phases?: readonly PhaseId[]; timerSeconds?: number } = {},
+): ReportHazard => ({
+  id,
+  phases: more.phases ?? 'any',
+  raisedBy: 'report',
+  level,
+  signal,
+  response,
+  respondWithinSeconds,
+  source,
+  shout: `hazard.${id}.shout` as TextId,
+  ...(more.timerSeconds === undefined ? {} : { timerSeconds: more.timerSeconds }),
+});
+
+const poured = (cook: Cook): boolean => cook.pouredAt !== null;
+
+const overshot = (cook: Cook): readonly TextId[] => {
+  if (poured(cook)) return ['hazard.overshoot.slab'];
+  const scorched = cook.troubles.some((trouble) => trouble.name === 'scorched');
+  const celsius = cook.lastReading?.celsius ?? null;
+  if (scorched || (celsius !== null && celsius >= rescueBelowCelsius)) {
+    return ['hazard.overshoot.off', 'hazard.overshoot.keep'];
+  }
+  return [
+    'hazard.overshoot.off',
+    'hazard.overshoot.rescue',
+    'hazard.overshoot.keep',
+    'hazard.overshoot.again',
+  ];
+};
+
+const wallResponse = {
+  lid: 'hazard.grains.wall-lid',
+  brush: 'hazard.grains.wall-brush',
+  'none-late-stir': 'hazard.grains.wall-leave',
+} as const;
+
+const firstAid =
+  '20 minutes of cool running water: British Burn Association first-aid guidance; rings off, nothing stuck pulled off, no ice, no fat: the same';
+
+/** Troubles, reported by name: one row each. */
+export const reports: readonly ReportHazard[] = [
+  row(
+    'fire',
+    'now',
+    'DANGER',
+    numbered('fire', 3),
+    5,
+    'NFPA cooking-fire advice: lid, heat off, do not move it, never water',
+  ),
+  row(
+    'choking',
+    'now',
+    'DANGER',
+    numbered('choking', 3),
+    5,
+    'trained first aid comes first; common practice',
+  ),
+  row(
+    'allergy',
+    'now',
+    'DANGER',
+    numbered('allergy', 3),
+    30,
+    'trained first aid comes first; common practice',
+  ),
+  row('burn', 'now', 'WARNING', numbered('burn', 5), 10, firstAid, { timerSeconds: 1200 }),
+  row('overflow', 'now', 'WARNING', numbered('overflow', 4), 5, 'common practice, no source'),
+  row('scorched', 'now', 'WARNING', numbered('scorched', 4), 15, 'common practice, no source'),
+  row('foam', 'now', 'WARNING', numbered('foam', 3), 5, 'common practice, no source'),
+  row('glass', 'now', 'WARNING', numbered('glass', 4), 60, 'common practice, no source'),
+  row('spill', 'now', 'WARNING', numbered('spill', 3), 10, 'common practice, no source'),
+  row(
+    'power',
+    'soon',
+    'CAUTION',
+    (cook) => (poured(cook) ? ['hazard.power.1', 'hazard.power.slab'] : numbered('power', 3)),
+    60,
+    'common practice, no source',
+  ),
+  row(
+    'away',
+    'now',
+    'WARNING',
+    (cook) => (poured(cook) ? ['hazard.away.slab'] : ['hazard.away.heat', 'hazard.away.back']),
+    30,
+    'common practice: a pot on the heat is never left alone',
+  ),
+  row(
+    'overshoot',
+    'now',
+    'WARNING',
+    overshot,
+    15,
+    'water in hot syrup flashes to steam: our judgement; a little water and boiling again: a 19th-century confectioner',
+  ),
+  row('thermometer', 'soon', 'CAUTION', numbered('thermometer', 3), 60, 'common practice, no source'),
+  row(
+    'grains',
+    'soon',
+    null,
+    (cook) =>
+      poured(cook)
+        ? ['hazard.grains.slab']
+        : [wallResponse[wallCare(cook.batch.recipe)], 'hazard.grains.pot'],
+    60,
+    'Bradley, The Candy Cook Book, 1917: one crystal seeds the batch',
+  ),
+  row('stiff', 'soon', null, numbered('stiff', 3), 120, 'common practice, no source'),
+  row(
+    'soft',
+    'note',
+    null,
+    (cook) => (poured(cook) ? ['hazard.soft.slab', 'hazard.soft.end'] : ['hazard.soft.pot']),
+    null,
+    'common practice, no source',
+  ),
+];
+
+export const reportOf = (name: TroubleName): ReportHazard =>
+  // Every trouble has its row: the test of the hazard table holds this.
+  reports.find((hazard) => hazard.id === name) as ReportHazard;

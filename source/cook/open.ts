@@ -1,0 +1,89 @@
+import type { Batch } from '../batch/batch.js';
+import { batchOf } from '../batch/batch-of.js';
+import { begin, type Hob } from '../forecast/index.js';
+import { type PhaseId, phaseIds } from '../recipe/recipe.js';
+import { isBefore } from './candy.js';
+import type { Cook } from './cook.js';
+import type { CookEvent, Stamp } from './event.js';
+
+export type Opened = Extract<CookEvent, { kind: 'opened' }> & Stamp;
+
+/** Seconds by which a thermometer lags behind a syrup that it stands in. Our judgement by kind. */
+const lagSeconds = { dial: 12, digital: 4, glass: 10, infrared: 1 } as const;
+
+export const hobOf = (batch: Batch): Hob => {
+  const thermometer = batch.kitchen.thermometers.find((one) => one.use !== 'middle');
+  return {
+    stove: batch.kitchen.stove,
+    otherGrams: Math.max(0, batch.totalGrams - batch.waterGrams - batch.solidsGrams),
+    dialSdKelvin: batch.dial.sdKelvin,
+    dialLagSeconds: lagSeconds[thermometer?.kind ?? 'dial'],
+    stageFromCelsius: batch.stageFromCelsius,
+    startSolidsFraction: batch.solidsGrams / (batch.solidsGrams + batch.waterGrams),
+    celsiusAtStart: batch.kitchen.room.celsius ?? 20,
+  };
+};
+
+/** Pause points that count as confirmed when a cook is opened in a later phase. */
+const provenBefore: readonly (readonly [string, PhaseId])[] = [
+  ['heat.pause', 'dissolve'],
+  ['pour.pause', 'pour'],
+  ['pour.path', 'fold'],
+  ['hands.pause', 'pull'],
+];
+
+/** The cook as it stands right after `opened`. */
+export const openCook = (event: Opened): Cook => {
+  const batch = batchOf(event.recipe, event.kitchen);
+  const hob = hobOf(batch);
+  const phase = event.from ?? 'mix';
+  const proven = provenBefore.filter(([, first]) => !isBefore(phase, first));
+  const past = phaseIds.filter((one) => isBefore(one, phase));
+  return {
+    log: [event],
+    length: 1,
+    batch,
+    hob,
+    rehearsal: event.seed !== null,
+    from: event.from,
+    t: event.t,
+    heardAt: event.t,
+    candy: { [phase]: 1 },
+    enteredAt: { [phase]: event.t },
+    leftAt: event.from === null ? {} : Object.fromEntries(past.map((one) => [one, event.t])),
+    done: {},
+    answers: Object.fromEntries(proven.map(([id]) => [id, { answer: 'yes' as const, t: event.t }])),
+    stopped: false,
+    heat: null,
+    potOn: null,
+    lidOn: null,
+    wateredAt: null,
+    pouredAt: isBefore('pour', phase) ? event.t : null,
+    boilsSince: null,
+    thermometer: batch.dial.present,
+    checks: { iceShownCelsius: null, boilsShownCelsius: null },
+    estimate: begin(hob),
+    lastReading: null,
+    readBefore: null,
+    readingsTaken: 0,
+    doubt: null,
+    tests: [],
+    takeOffCelsius: batch.target.takeOffCelsius,
+    offSince: null,
+    reachedAt: null,
+    nearSince: null,
+    hands: event.kitchen.hands,
+    middle: null,
+    warmedAt: null,
+    droops: null,
+    armsOut: false,
+    portions: 1,
+    troubles: [],
+    raised: {},
+    undoes: null,
+    unsettled: null,
+    weighed: null,
+    tenPieces: null,
+    counted: null,
+  };
+};

@@ -1,0 +1,128 @@
+import { wallCare } from '../../recipe/wall-care.js';
+import { message } from '../../texts/message.js';
+import type { Cook } from '../cook.js';
+import { expectedBoilSeconds } from '../expected.js';
+import type { View } from '../view.js';
+import { heatPause, pourPause } from './gates.js';
+import { type Phase, potIsOff, step, type Timer } from './phase.js';
+
+const late = (cook: Cook): boolean => cook.batch.recipe.stir === 'late';
+const blind = (cook: Cook): boolean => !cook.thermometer;
+const feltFirm = (cook: Cook): boolean =>
+  cook.tests.some((test) => ['firm ball', 'hard ball', 'soft crack', 'hard crack'].includes(test.outcome));
+
+/** Without a thermometer the next test is due by what the last one felt like; seconds. Our judgement. */
+const untilNextTest: Readonly<Record<string, number>> = {
+  dissolves: 240,
+  thread: 240,
+  unsure: 60,
+  'soft ball': 150,
+  'firm ball': 75,
+};
+
+export const nextTestDue = (cook: Cook): number => {
+  const last = cook.tests.at(-1);
+  const boilFrom = cook.enteredAt.boil ?? cook.t;
+  if (last === undefined) return boilFrom + expectedBoilSeconds(cook.batch) / 2;
+  const backOn = cook.potOn?.on ? cook.potOn.t : last.t;
+  return Math.max(last.t, backOn) + (untilNextTest[last.outcome] ?? 60);
+};
+
+const blindTimer = ({ cook }: View): readonly Timer[] =>
+  blind(cook) ? [{ id: 'test-due', from: cook.enteredAt.boil ?? cook.t, until: nextTestDue(cook) }] : [];
+
+const stillValues = (view: View) => ({
+  late: late(view.cook),
+  thermometer: view.cook.thermometer,
+  nextSeconds: view.forecast?.nextReadingSeconds ?? null,
+  takeOffCelsius: view.cook.takeOffCelsius,
+  feels: view.batch.target.feels,
+  testSeconds: Math.max(0, nextTestDue(view.cook) - view.now),
+});
+
+/** Kelvin below the take-off at which the cup for the first cold-water test should stand ready. Our judgement. */
+const firstTestKelvin = 3;
+
+export const boil: Phase = {
+  id: 'boil',
+  gates: [heatPause],
+  steps: [
+    step('boil.back', {
+      again: true,
+      // Off the ring for a trouble, not for a test.
+      wanted: (cook) => potIsOff(cook) && cook.offSince === null,
+      means: { kind: 'pot', on: true },
+      cautions: ['glowing-ring'],
+    }),
+    step('boil.start', {
+      doneBy: (cook) => cook.boilsSince !== null || feltFirm(cook),
+      values: ({ batch }) => ({ startsCelsius: batch.boil.startsCelsius }),
+      cautions: ['molten-sugar'],
+      watch: () => message('boil.watch.foam'),
+    }),
+    step('boil.lid', {
+      wanted: (cook) => wallCare(cook.batch.recipe) === 'lid' && cook.nearSince === null,
+      doneBy: (cook) => cook.lidOn !== null,
+      means: { kind: 'lid', on: true },
+      watch: () => message('boil.watch.foam'),
+    }),
+    step('boil.lid-off', {
+      wanted: (cook) => wallCare(cook.batch.recipe) === 'lid' && cook.lidOn !== null,
+      doneBy: (cook) => cook.lidOn?.on === false,
+      means: { kind: 'lid', on: false },
+      cautions: ['steam-lid'],
+      timers: ({ cook }) => {
+        const from = cook.lidOn?.t ?? cook.t;
+        return [{ id: 'lid', from, until: from + 150 }];
+      },
+      watch: () => message('boil.watch.foam'),
+    }),
+    step('boil.brush', {
+      wanted: (cook) => wallCare(cook.batch.recipe) === 'brush' && cook.nearSince === null,
+      values: () => ({ beforeCelsius: 108 }),
+      watch: () => message('boil.watch.foam'),
+    }),
+    step('boil.probe', {
+      wanted: (cook) => cook.thermometer && cook.readingsTaken < 2,
+      cautions: ['cold-vessel'],
+      watch: () => message('boil.watch.foam'),
+    }),
+    step('boil.still', {
+      again: true,
+      endless: true,
+      doneBy: (cook) => cook.nearSince !== null || (blind(cook) && feltFirm(cook)),
+      values: stillValues,
+      timers: blindTimer,
+      next: ({ batch, cook }) =>
+        cook.thermometer
+          ? message('boil.next.test', {
+              nearCelsius: cook.takeOffCelsius - firstTestKelvin,
+              takeOffCelsius: cook.takeOffCelsius,
+              feels: batch.target.feels,
+            })
+          : message('boil.next.blind-test'),
+      watch: ({ cook }) => (late(cook) ? message('boil.watch.scorch') : message('boil.watch.foam')),
+    }),
+    pourPause,
+    step('boil.last', {
+      again: true,
+      endless: true,
+      doneBy: (cook) => cook.offSince !== null,
+      values: stillValues,
+      timers: blindTimer,
+      next: () => message('boil.next.trivet'),
+      watch: ({ cook }) => (late(cook) ? message('boil.watch.scorch') : message('boil.watch.run')),
+    }),
+    step('boil.off', {
+      again: true,
+      doneBy: potIsOff,
+      means: { kind: 'pot', on: false },
+      values: ({ cook, batch }) => ({
+        celsius: cook.lastReading?.celsius ?? null,
+        stove: batch.kitchen.stove,
+        windowCelsius: batch.target.todayCelsius,
+      }),
+      cautions: ['molten-sugar', 'glowing-ring'],
+    }),
+  ],
+};

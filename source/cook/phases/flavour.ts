@@ -1,0 +1,37 @@
+import type { Cook } from '../cook.js';
+import type { HazardId } from '../hazards/hazard.js';
+import { heatPause } from './gates.js';
+import { amountOf } from './mix.js';
+import { type Phase, potIsOff, step } from './phase.js';
+
+const additions = (cook: Cook) => cook.batch.recipe.ingredients.filter((one) => one.phase === 'flavour');
+
+const cautions = (cook: Cook): readonly HazardId[] => [
+  ...(additions(cook).some((one) => one.alcohol) ? (['alcohol'] as const) : []),
+  ...(additions(cook).some((one) => one.role === 'leavening') ? (['soda'] as const) : []),
+  'steam-flavour',
+];
+
+export const flavour: Phase = {
+  id: 'flavour',
+  gates: [heatPause],
+  steps: [
+    step('flavour.off', {
+      // A cold-water test only implies that the pot is off: now somebody says so.
+      doneBy: (cook) => potIsOff(cook) && cook.potOn?.said === true,
+      means: { kind: 'pot', on: false },
+      cautions: ['molten-sugar', 'glowing-ring'],
+    }),
+    step('flavour.sink', {
+      values: ({ batch }) => ({ stove: batch.kitchen.stove }),
+      cautions: ['glowing-ring'],
+      timers: ({ cook }) =>
+        cook.potOn === null ? [] : [{ id: 'off-the-ring', from: cook.potOn.t, until: null }],
+    }),
+    step('flavour.add', {
+      wanted: (cook) => additions(cook).length > 0,
+      cautions,
+      items: ({ cook }) => additions(cook).map(amountOf),
+    }),
+  ],
+};

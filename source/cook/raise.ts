@@ -1,0 +1,39 @@
+import { headline } from './candy.js';
+import type { Cook, Raised } from './cook.js';
+import { evidenceHazards } from './hazards/evidence.js';
+import type { EvidenceHazard } from './hazards/hazard.js';
+import type { View } from './view.js';
+
+const bareView = (cook: Cook, now: number): View => ({
+  cook,
+  batch: cook.batch,
+  now,
+  belief: null,
+  forecast: null,
+  offTheHeat: false,
+});
+
+export const belongsHere = (cook: Cook, hazard: EvidenceHazard): boolean =>
+  hazard.phases === 'any' || hazard.phases.includes(headline(cook));
+
+const memoryOf = (cook: Cook, hazard: EvidenceHazard, view: View): Raised | undefined => {
+  const before = cook.raised[hazard.id];
+  if (!belongsHere(cook, hazard)) return undefined;
+  if (hazard.arises !== undefined) {
+    const at = hazard.arises(cook);
+    return at !== null && at <= view.now ? before : undefined;
+  }
+  if (before !== undefined) return hazard.clear?.(view) ? undefined : before;
+  return hazard.raise?.(view) ? { since: view.now, answered: false } : undefined;
+};
+
+/** Which warnings an event raised, keeps up or cleared: looked at once an event, so that none chatters. */
+export const lookForHazards = (cook: Cook, now: number): Cook => {
+  const view = bareView(cook, now);
+  const raised: Record<string, Raised> = {};
+  for (const hazard of evidenceHazards) {
+    const memory = memoryOf(cook, hazard, view);
+    if (memory !== undefined) raised[hazard.id] = memory;
+  }
+  return { ...cook, raised };
+};
