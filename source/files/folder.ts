@@ -1,10 +1,10 @@
-import { mkdir, stat } from 'node:fs/promises';
+import { mkdir } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { isAbsolute, join, resolve } from 'node:path';
 import envPaths from 'env-paths';
 import { type Message, message } from '../texts/message.js';
 import { shownPath } from './names.js';
-import { writeProblem } from './trouble.js';
+import { codeOf, writeProblem } from './trouble.js';
 
 type Environment = Readonly<Record<string, string | undefined>>;
 
@@ -35,9 +35,10 @@ export const configFolder = (env: Environment): string =>
 export const makeFolder = async (path: string): Promise<'made' | { readonly problem: Message }> => {
   try {
     await mkdir(path, { recursive: true, mode: 0o700 });
-    const found = await stat(path);
-    return found.isDirectory() ? 'made' : { problem: message('files.notAFolder', { path: shownPath(path) }) };
+    return 'made';
   } catch (error) {
+    if (codeOf(error) === 'EEXIST')
+      return { problem: message('files.notAFolder', { path: shownPath(path) }) };
     return { problem: writeProblem(error, path) };
   }
 };

@@ -3,7 +3,7 @@ import { escapeForTerminal } from '../units/escape.js';
 
 const longestShown = 300;
 
-/** A file name or path as it may be printed: one line, nothing hidden ("a" + newline + "b" → "a\nb"), at most 300 characters. */
+/** A file name or path as it may be printed: on one line, nothing hidden, at most 300 characters. */
 export const shownPath = (path: string): string => {
   const shown = escapeForTerminal(path);
   return shown.length <= longestShown ? shown : `${shown.slice(0, 140)}...${shown.slice(-150)}`;

@@ -68,7 +68,10 @@ export async function* followJournal(path: string, options: Options = {}): Async
       if (codeOf(error) === 'ENOENT') return null;
       throw error;
     });
-    if (part !== null) {
+    if (part === null) {
+      // Its successor may be given the same inode: what comes next is another file whatever it looks like.
+      if (position > 0) identity = 'gone';
+    } else {
       identity = part.identity;
       if (part.startsOver) {
         lines = new Lines();

@@ -1,14 +1,13 @@
 import { dirname } from 'node:path';
-import { type Lock, type LockAnswer, takeLock } from '../files/lock.js';
+import type { Lock, LockAnswer } from '../files/lock.js';
 import { shownPath } from '../files/names.js';
-import { bounds, readBytes } from '../files/read.js';
+import { bounds } from '../files/read.js';
 import { codeOf, FileTroubleError, troubleOf } from '../files/trouble.js';
 import { type Message, message } from '../texts/message.js';
-import { diskIo, type JournalIo } from './io.js';
-import { Kept } from './kept.js';
+import type { JournalIo } from './io.js';
+import type { Kept } from './kept.js';
 import { encodeLine, longestLine, type Stamped } from './line.js';
 import { JournalPlace } from './place.js';
-import { looksLikeJournal, mendingBytes, type Recovered, recover } from './recover.js';
 
 export type JournalState = {
   /** False from the first event that could not be saved until all are. */
@@ -38,14 +37,6 @@ export type Journal = {
 /** Runs `work` after so many milliseconds unless cancelled; must not keep the program alive. */
 export type Scheduler = { after(milliseconds: number, work: () => void): () => void };
 
-const timers: Scheduler = {
-  after: (milliseconds, work) => {
-    const timer = setTimeout(work, milliseconds);
-    timer.unref();
-    return () => clearTimeout(timer);
-  },
-};
-
 export type OpenOptions = {
   readonly path: string;
   readonly io?: JournalIo;
@@ -53,14 +44,12 @@ export type OpenOptions = {
   readonly lock?: (path: string) => Promise<LockAnswer>;
 };
 
-export type OpenAnswer =
-  | { readonly journal: Journal; readonly recovered: Recovered }
-  | { readonly problem: Message };
-
 /** Our judgement: short enough that a person sees it heal, long enough to cost nothing on a broken disk. */
 export const retryMilliseconds = 3000;
 /** A key must never wait longer for a disk that hangs. Our judgement. */
 export const patienceMilliseconds = 3000;
+
+export const lockPath = (path: string): string => `${path}.lock`;
 
 type Pending = {
   readonly bytes: Buffer;
@@ -70,7 +59,8 @@ type Pending = {
 
 const well: JournalState = { saving: true, heldCount: 0, problem: null };
 
-class OpenJournal implements Journal {
+/** The journal of a cook that goes on; made by `openJournal`. */
+export class OpenJournal implements Journal {
   #state = well;
   #queue: Pending[] = [];
   #running: Promise<void> | null = null;
@@ -277,45 +267,3 @@ class OpenJournal implements Journal {
     for (const listener of this.#listeners) listener(state);
   }
 }
-
-const lockPath = (path: string): string => `${path}.lock`;
-
-const nothing = recover(new Uint8Array());
-
-const isMissing = (problem: Message): boolean =>
-  problem.id === 'files.notRead' && (problem.values as { trouble: string }).trouble === 'missing';
-
-/**
- * Open the journal `path`, new or to be resumed, and lock it. The answer is a problem when another console holds it,
- * when something else than a journal is in its place, or when it cannot be read. A disk that cannot be written is no
- * problem here: the cook goes on and the journal's state says so. Never rejects.
- */
-export const openJournal = async (options: OpenOptions): Promise<OpenAnswer> => {
-  const all: Required<OpenOptions> = { io: diskIo, scheduler: timers, lock: takeLock, ...options };
-  const { path } = all;
-  const answer = await all.lock(lockPath(path));
-  if ('heldBy' in answer) {
-    const { pid, host, since } = answer.heldBy;
-    const values = { pid, host: shownPath(host), since: shownPath(since), sameHost: answer.sameHost };
-    return { problem: message('journal.heldElsewhere', values) };
-  }
-  const lock = 'lock' in answer ? answer.lock : null;
-  const refuse = async (problem: Message): Promise<OpenAnswer> => {
-    await lock?.release();
-    return { problem };
-  };
-  const read = await readBytes(path, bounds.journal, { noLink: true });
-  if ('problem' in read && !isMissing(read.problem)) return refuse(read.problem);
-  const bytes = 'bytes' in read ? read.bytes : Buffer.alloc(0);
-  const recovered = bytes.length > 0 ? recover(bytes) : nothing;
-  if (!looksLikeJournal(bytes, recovered)) {
-    return refuse(message('journal.notAJournal', { path: shownPath(path) }));
-  }
-  const kept = new Kept();
-  kept.add(bytes);
-  const nextSeq = recovered.entries.reduce((highest, { seq }) => Math.max(highest, seq), 0) + 1;
-  const journal = new OpenJournal(all, kept, lock, nextSeq);
-  if ('error' in answer) journal.startHeld(answer.error);
-  await journal.mend(mendingBytes(bytes, recovered));
-  return { journal, recovered };
-};

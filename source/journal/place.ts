@@ -37,8 +37,7 @@ export class JournalPlace {
   /** Add `bytes` after all that is kept; on the disk, and under its name, when this resolves. Rejects otherwise. */
   async add(bytes: Uint8Array): Promise<void> {
     try {
-      this.#open ??= await this.#reopen(bytes);
-      const { handle, identity } = this.#open;
+      const { handle, identity } = await this.#opened(bytes);
       await writeAll(handle, bytes, this.kept.bytes);
       await handle.datasync();
       // Writing into a file that was removed succeeds and is lost: the name must still stand for it.
@@ -54,6 +53,13 @@ export class JournalPlace {
     const open = this.#open;
     this.#open = null;
     await open?.handle.close().catch(() => undefined);
+  }
+
+  async #opened(next: Uint8Array): Promise<{ handle: JournalHandle; identity: string }> {
+    if (this.#open === null) this.#open = await this.#reopen(next);
+    // Somebody emptied or changed it: writing on would leave a hole of zeros.
+    else if ((await this.#open.handle.facts()).bytes !== this.kept.bytes) throw new FileTroubleError('gone');
+    return this.#open;
   }
 
   async #reopen(next: Uint8Array): Promise<{ handle: JournalHandle; identity: string }> {
