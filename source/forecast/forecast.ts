@@ -20,6 +20,8 @@ export type Hob = {
   readonly otherGrams: number;
   readonly dialSdKelvin: number;
   readonly dialLagSeconds: number;
+  /** What single readings scatter by; 0.6 K where it is not said. */
+  readonly readingSdKelvin?: number;
   /** Today's lower bounds of the stages, true Celsius. */
   readonly stageFromCelsius: Readonly<Record<Stage, number>>;
   /** Dissolved solids fraction of the batch before heating: where the boil starts. */

@@ -9,7 +9,7 @@ import { type Path, pathOf } from './path.js';
 import { shareOfFull, stoveHabits } from './stoves.js';
 
 /** What a careful reading of a kitchen thermometer in bubbling syrup scatters by, kelvin. Our judgement. */
-const readingSdKelvin = 0.6;
+const usualReadingSdKelvin = 0.6;
 /** The lag of a dial is known to about a third. Our judgement. */
 const lagDoubt = 0.33;
 const settleSeconds = 60;
@@ -24,11 +24,13 @@ type Reading = Extract<Evidence, { kind: 'reading' }>;
 
 const at = (estimate: Estimate, row: number): number => estimate.mean[row] ?? 0;
 
-const readingVariance = (estimate: Estimate): number =>
-  readingSdKelvin ** 2 + (lagDoubt * estimate.behindKelvin) ** 2;
+const readingSdOf = (hob: Hob): number => clamp(hob.readingSdKelvin ?? usualReadingSdKelvin, 0.05, 10);
+
+const readingVariance = (estimate: Estimate, hob: Hob): number =>
+  readingSdOf(hob) ** 2 + (lagDoubt * estimate.behindKelvin) ** 2;
 
 /** What the dial should show, and how far from it a reading may be: kelvin. */
-const expectation = (estimate: Estimate, path: Path) => {
+const expectation = (estimate: Estimate, path: Path, hob: Hob) => {
   const points = spreadPoints(estimate.mean, estimate.covariance);
   const coldJoules = estimate.coldJoules ?? 0;
   const shown = points.map(
@@ -40,15 +42,16 @@ const expectation = (estimate: Estimate, path: Path) => {
   );
   const celsius = shown.reduce((sum, value) => sum + value, 0) / shown.length;
   const variance =
-    shown.reduce((sum, value) => sum + (value - celsius) ** 2, 0) / shown.length + readingVariance(estimate);
+    shown.reduce((sum, value) => sum + (value - celsius) ** 2, 0) / shown.length +
+    readingVariance(estimate, hob);
   return { points, shown, celsius, variance };
 };
 
 /** Kalman's update through the points; an unlikely reading counts less, as under Student's t with four degrees. */
-const weigh = (estimate: Estimate, reading: number, path: Path): Estimate => {
-  const { points, shown, celsius, variance } = expectation(estimate, path);
+const weigh = (estimate: Estimate, reading: number, path: Path, hob: Hob): Estimate => {
+  const { points, shown, celsius, variance } = expectation(estimate, path, hob);
   const off = reading - celsius;
-  const extra = readingVariance(estimate) * Math.max(0, (4 + off ** 2 / variance) / 5 - 1);
+  const extra = readingVariance(estimate, hob) * Math.max(0, (4 + off ** 2 / variance) / 5 - 1);
   const total = variance + extra;
   const mean = meanOf(points);
   const gains = mean.map(
@@ -117,8 +120,8 @@ const watchedPot = (estimate: Estimate): Watched | null => {
 };
 
 /** Not on the ring, under a lid or hardly back: how far below its boil the syrup has cooled, never how much water left. */
-const readUnsettled = (estimate: Estimate, reading: Reading, path: Path): Estimate => {
-  const below = expectation({ ...estimate, coldJoules: 0 }, path).celsius - reading.celsius;
+const readUnsettled = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): Estimate => {
+  const below = expectation({ ...estimate, coldJoules: 0 }, path, hob).celsius - reading.celsius;
   const warming = path.warmingAt(at(estimate, joulesDone));
   const coldJoules = 0.5 * (estimate.coldJoules ?? 0) + 0.5 * clamp(below, 0, 60) * warming;
   return { ...estimate, coldJoules, lastReading: { t: reading.t, celsius: reading.celsius } };
@@ -128,7 +131,7 @@ const readUnsettled = (estimate: Estimate, reading: Reading, path: Path): Estima
  * An improbable reading. One alone is left out. Two low ones in a row: the syrup is below its boil, and progress stands.
  * Two high ones, or more low ones: something was not told, and the syrup's place is sought anew.
  */
-const suspect = (estimate: Estimate, reading: Reading, off: number, path: Path): Estimate => {
+const suspect = (estimate: Estimate, reading: Reading, off: number, path: Path, hob: Hob): Estimate => {
   const same = estimate.suspects.count > 0 && Math.sign(off) === Math.sign(estimate.suspects.kelvin);
   const count = same ? estimate.suspects.count + 1 : 1;
   const noted: Estimate = {
@@ -148,7 +151,7 @@ const suspect = (estimate: Estimate, reading: Reading, off: number, path: Path):
   return accept(
     locate(
       doubted,
-      { kind: 'reading', celsius: reading.celsius, sd: Math.sqrt(readingVariance(estimate)) },
+      { kind: 'reading', celsius: reading.celsius, sd: Math.sqrt(readingVariance(estimate, hob)) },
       null,
       path,
     ),
@@ -161,20 +164,21 @@ const surpriseNow = (
   estimate: Estimate,
   celsius: number,
   path: Path,
+  hob: Hob,
 ): { spreads: number; kelvin: number } => {
-  const expected = expectation(estimate, path);
+  const expected = expectation(estimate, path, hob);
   const kelvin = celsius - expected.celsius;
   return { spreads: kelvin / Math.sqrt(expected.variance), kelvin };
 };
 
-const read = (estimate: Estimate, reading: Reading, path: Path): Estimate => {
+const read = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): Estimate => {
   if (!Number.isFinite(reading.celsius)) return estimate;
   const below = reading.celsius < path.startCelsius - coldKelvin;
   if (!estimate.located) {
     if (below) return readCold(estimate, reading, path);
     const found = locate(
       { ...estimate, heating: true },
-      { kind: 'reading', celsius: reading.celsius, sd: readingSdKelvin },
+      { kind: 'reading', celsius: reading.celsius, sd: readingSdOf(hob) },
       watchedPot(estimate),
       path,
     );
@@ -186,11 +190,11 @@ const read = (estimate: Estimate, reading: Reading, path: Path): Estimate => {
     reading.t < estimate.unsettledUntil ||
     (estimate.coldJoules ?? 0) > 0
   ) {
-    return readUnsettled(estimate, reading, path);
+    return readUnsettled(estimate, reading, path, hob);
   }
-  const { spreads, kelvin } = surpriseNow(estimate, reading.celsius, path);
-  if (Math.abs(spreads) > improbable) return suspect(estimate, reading, kelvin, path);
-  return accept(weigh(estimate, reading.celsius, path), reading);
+  const { spreads, kelvin } = surpriseNow(estimate, reading.celsius, path, hob);
+  if (Math.abs(spreads) > improbable) return suspect(estimate, reading, kelvin, path, hob);
+  return accept(weigh(estimate, reading.celsius, path, hob), reading);
 };
 
 /** The knob: the power behind its label was seen before, or is guessed with doubt; the stove's lag delays it. */
@@ -278,7 +282,7 @@ export const observe = (estimate: Estimate, evidence: Evidence, curve: BoilingCu
   const now = carryOn(estimate, t, path, hob);
   switch (evidence.kind) {
     case 'reading':
-      return read(now, { ...evidence, t }, path);
+      return read(now, { ...evidence, t }, path, hob);
     case 'cold water':
       return testCold(now, evidence.outcome, path, hob);
     case 'heat':
@@ -307,5 +311,5 @@ export const surprise = (
   const now = carryOn(estimate, Math.max(reading.t, estimate.t), path, hob);
   const silent =
     !now.located || !now.potOn || now.lidOn || reading.t < now.unsettledUntil || (now.coldJoules ?? 0) > 0;
-  return silent ? null : surpriseNow(now, reading.celsius, path).spreads;
+  return silent ? null : surpriseNow(now, reading.celsius, path, hob).spreads;
 };

@@ -1,3 +1,9 @@
+import {
+  type HeatAlongCurve,
+  heatAlongCurve,
+  otherJoulePerGramKelvin,
+  solutionJoulePerGramKelvin,
+} from '../sugar/heat.js';
 import type { BoilingCurve } from '../sugar/syrup.js';
 import type { Hob } from './forecast.js';
 import { clamp } from './numbers.js';
@@ -27,33 +33,29 @@ type Point = { readonly celsius: number; readonly joules: number; readonly warmi
 /** A pot of 0.8 kg steel, at 0.5 J/(g K). Our judgement: the pot's mass is not asked for. */
 const potJoulePerKelvin = 400;
 const waterJoulePerGramKelvin = 4.2;
-/** Butter 2.1-2.4, starch 1.2-1.8 J/(g K): one value between them. Our judgement. */
-const otherJoulePerGramKelvin = 2;
 const addedWaterCelsius = 15;
 const stepKelvin = 0.4;
 const mostPoints = 400;
 const wetterPoints = 40;
 
-/** Specific heat of sugar liquors, J/(g K), B mass fraction. Source: Llano 2005 as quoted in public code; purity 1. */
-const syrupJoulePerGramKelvin = (solids: number, celsius: number): number =>
-  (4184 - 2511 * solids + 7.5 * solids * celsius) / 1000;
+const startOf = (curve: BoilingCurve, hob: Hob): number =>
+  clamp(hob.startSolidsFraction, 0.12, curve.validSolidsFraction[1] - 0.01);
 
-const warmingOf = (curve: BoilingCurve, hob: Hob, solids: number, celsius: number): number =>
-  (curve.dissolvedGrams / solids) * syrupJoulePerGramKelvin(solids, celsius) +
-  Math.max(0, hob.otherGrams) * otherJoulePerGramKelvin +
-  potJoulePerKelvin;
-
-const solidsAlong = (curve: BoilingCurve, hob: Hob): { solids: number[]; startIndex: number } => {
-  const [lowest, highest] = curve.validSolidsFraction;
-  const start = clamp(hob.startSolidsFraction, Math.max(0.05, lowest), highest - 0.01);
-  const wettest = Math.max(0.04, lowest, start / 3);
+/** Evenly in water up to the start of the boil, evenly in temperature from there on. */
+const solidsAlong = (
+  curve: BoilingCurve,
+  start: number,
+  heat: HeatAlongCurve,
+): { solids: number[]; startIndex: number } => {
+  const [lowest, highest] = heat.validSolidsFraction;
+  const wettest = Math.max(lowest, start / 3);
   const wetter = Array.from({ length: wetterPoints }, (_, index) => {
     const share = index / wetterPoints;
     return 1 / (1 / wettest + share * (1 / start - 1 / wettest));
   });
   const startCelsius = curve.celsiusAt(start);
   const top = curve.celsiusAt(highest);
-  const count = Math.min(mostPoints, Math.max(2, Math.ceil((top - startCelsius) / stepKelvin)));
+  const count = clamp(Math.ceil((top - startCelsius) / stepKelvin), 2, mostPoints);
   const drier = Array.from({ length: count - 1 }, (_, index) =>
     curve.solidsAt(startCelsius + ((index + 1) / count) * (top - startCelsius)),
   );
@@ -61,21 +63,20 @@ const solidsAlong = (curve: BoilingCurve, hob: Hob): { solids: number[]; startIn
 };
 
 const pointsAlong = (curve: BoilingCurve, hob: Hob): Point[] => {
-  const { solids, startIndex } = solidsAlong(curve, hob);
-  let joules = 0;
-  let previous: { celsius: number; water: number; warming: number; evaporation: number } | null = null;
+  const other = clamp(hob.otherGrams, 0, 1e6);
+  const heat = heatAlongCurve(curve, other);
+  const start = startOf(curve, hob);
+  const { solids, startIndex } = solidsAlong(curve, start, heat);
   const points = solids.map((fraction) => {
     const celsius = curve.celsiusAt(fraction);
-    const water = curve.dissolvedGrams * (1 / fraction - 1);
-    const warming = warmingOf(curve, hob, fraction, celsius);
-    const evaporation = curve.evaporationJoulePerGram(fraction);
-    if (previous !== null) {
-      joules +=
-        ((evaporation + previous.evaporation) / 2) * (previous.water - water) +
-        ((warming + previous.warming) / 2) * (celsius - previous.celsius);
-    }
-    previous = { celsius, water, warming, evaporation };
-    return { celsius, joules, warming };
+    return {
+      celsius,
+      joules: heat.jouleAtSolids(fraction) + potJoulePerKelvin * celsius,
+      warming:
+        (curve.dissolvedGrams / fraction) * solutionJoulePerGramKelvin(fraction, celsius) +
+        other * otherJoulePerGramKelvin +
+        potJoulePerKelvin,
+    };
   });
   const zero = points[startIndex]?.joules ?? 0;
   return points.map((point) => ({ ...point, joules: point.joules - zero }));
@@ -105,7 +106,6 @@ const layOut = (curve: BoilingCurve, hob: Hob): Path => {
   const first = points[0];
   const last = points[points.length - 1];
   const startCelsius = interpolate(points, 'joules', 'celsius', 0);
-  const start = clamp(hob.startSolidsFraction, 0.05, curve.validSolidsFraction[1] - 0.01);
   const joulesPerWarmedGram = waterJoulePerGramKelvin * (startCelsius - addedWaterCelsius);
   return {
     startCelsius,
@@ -116,7 +116,7 @@ const layOut = (curve: BoilingCurve, hob: Hob): Path => {
     joulesAt: (celsius) => interpolate(points, 'celsius', 'joules', celsius),
     warmingAt: (joules) => interpolate(points, 'joules', 'warming', joules),
     joulesPerWarmedGram,
-    joulesPerAddedGram: joulesPerWarmedGram + curve.evaporationJoulePerGram(start),
+    joulesPerAddedGram: joulesPerWarmedGram + curve.evaporationJoulePerGram(startOf(curve, hob)),
   };
 };
 
