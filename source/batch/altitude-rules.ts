@@ -1,7 +1,9 @@
-import { type BoilingCurve } from '../sugar/syrup.js';
-import type { Pair } from './batch.js';
+import { seaLevelPascal } from '../sugar/atmosphere.js';
+import { saturationCelsius } from '../sugar/water.js';
+import type { Batch, Pair } from './batch.js';
+import { ascending } from './composition.js';
 
-/** How three ways of finding today's target differ, in kelvin below the recipe's sea-level target. */
+/** How far below the recipe's sea-level target three ways of reckoning put today's, kelvin. */
 export type AltitudeRules = {
   /** By the boiling curve of this very syrup: what the plan uses. */
   readonly curveKelvin: Pair;
@@ -11,24 +13,18 @@ export type AltitudeRules = {
   readonly boilingWaterKelvin: number;
 };
 
-const feetPerMetre = 1 / 0.3048;
+const metresPerFoot = 0.3048;
 
 /**
  * The rules of thumb beside the curve.
- * 1 F per 500 ft and 2 F per 1000 ft: Colorado State University Extension, Candy making at high elevation.
+ * 1 F per 500 ft, that is 2 F per 1000 ft: Colorado State University Extension, Candy Making at High Elevation.
  * Subtracting what boiling water reads low: Utah State University Extension.
  */
-export const altitudeRules = (
-  curve: BoilingCurve,
-  seaLevelCelsius: Pair,
-  todayCelsius: Pair,
-  waterBoilsAtSeaLevelCelsius: number,
-  altitudeMetres: number | null,
-): AltitudeRules => {
-  const shifts = [seaLevelCelsius[0] - todayCelsius[0], seaLevelCelsius[1] - todayCelsius[1]];
-  return {
-    curveKelvin: [Math.min(...shifts), Math.max(...shifts)],
-    perFeetKelvin: altitudeMetres === null ? null : (altitudeMetres * feetPerMetre) / 500 / 1.8,
-    boilingWaterKelvin: waterBoilsAtSeaLevelCelsius - curve.waterBoilsCelsius,
-  };
-};
+export const altitudeRules = ({ target, air }: Batch): AltitudeRules => ({
+  curveKelvin: ascending(
+    target.seaLevelCelsius[0] - target.todayCelsius[0],
+    target.seaLevelCelsius[1] - target.todayCelsius[1],
+  ),
+  perFeetKelvin: air.altitudeMetres === null ? null : air.altitudeMetres / metresPerFoot / 500 / 1.8,
+  boilingWaterKelvin: saturationCelsius(seaLevelPascal) - air.waterBoilsCelsius,
+});

@@ -1,5 +1,7 @@
+import type { Checks } from '../kitchen/air.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { stoveTraits } from '../kitchen/stove.js';
+import { recipeNotes } from '../recipe/notes.js';
 import type { Recipe } from '../recipe/recipe.js';
 import { syrupLitres } from '../sugar/density.js';
 import { type Stage, stageFromSeaLevelCelsius, stages } from '../sugar/stages.js';
@@ -19,7 +21,7 @@ import { yieldOf } from './yield.js';
 /** What is known of today beyond the recipe and the kitchen file. */
 export type BatchOptions = {
   /** Today's readings in ice and in boiling water, Celsius as the thermometer showed them; they replace the file's. */
-  readonly checks?: { readonly iceShownCelsius: number | null; readonly boilsShownCelsius: number | null };
+  readonly checks?: Checks;
   /** False: there is no thermometer today, whatever the kitchen file says. */
   readonly thermometer?: boolean;
   /** How many people pull; without it, as many as the batch needs. */
@@ -43,11 +45,11 @@ const startsAt = (syrup: Syrup, curve: BoilingCurve): number => {
 };
 
 /**
- * This recipe, in this kitchen, today. Pure, and total for a recipe that dissolves something (the recipe reader refuses
- * others) under an air pressure in range. What is odd is said in `notes`. Grams, Celsius, fractions 0 to 1.
+ * This recipe, in this kitchen, today. Pure, and total for what `refusalOf` lets through. What is odd is said in
+ * `notes`. Grams, Celsius (true, at today's pressure), fractions 0 to 1.
  */
 export const batchOf = (recipe: Recipe, kitchen: Kitchen, options: BatchOptions = {}): Batch => {
-  const { air, dial, notes: hereNotes } = hereToday(kitchen, options);
+  const { air, dial, notes: hereNotes } = hereToday(kitchen, options.checks, options.thermometer);
   const syrup = syrupOf(recipe);
   const later = laterOf(recipe);
   const curve = boilingCurve(syrup, air.pressurePascal);
@@ -110,5 +112,5 @@ export const batchOf = (recipe: Recipe, kitchen: Kitchen, options: BatchOptions 
       stemMillimetres: dial.present ? dial.stemMillimetres : null,
     }),
   };
-  return { ...batch, notes: [...hereNotes, ...notesOf(batch, window)] };
+  return { ...batch, notes: [...hereNotes, ...notesOf(batch, window), ...recipeNotes(recipe)] };
 };

@@ -32,9 +32,6 @@ const stem: Note = ({ pot: { stemCovered, depthMillimetres }, dial }) =>
     ? null
     : message('plan.note.stem', { depthMillimetres: depthMillimetres[1], stemMillimetres: dial.stemMillimetres });
 
-const thermometer: Note = ({ dial, target }) =>
-  dial.present ? null : message('plan.note.no-thermometer', { feels: target.feels });
-
 const beyond: Note = (_, { beyondCurve }) => (beyondCurve ? message('plan.note.beyond-curve') : null);
 
 const dry: Note = ({ boil, target }) =>
@@ -45,7 +42,7 @@ const dry: Note = ({ boil, target }) =>
 const damp: Note = ({ room }) => (room?.damp ? message('plan.note.damp', { humidity: room.humidity }) : null);
 
 const sticky: Note = ({ room }) =>
-  room === null || room.stickySeconds === null || room.stickySeconds[0] > wrapSoonSeconds
+  room === null || room.stickySeconds === null || room.stickySeconds[1] > wrapSoonSeconds
     ? null
     : message('plan.note.sticky', { seconds: room.stickySeconds, humidity: room.humidity });
 
@@ -74,6 +71,6 @@ const cut: Note = ({ yield: { cutMillimetres }, recipe: { piece } }) =>
 
 /** What is odd about a batch and what to do, most pressing first. */
 export const notesOf = (batch: Unnoted, window: TodaysTarget): readonly Message[] =>
-  [pot, beyond, dry, thermometer, stem, grain, firmness, damp, sticky, pair, small, cut].flatMap(
+  [pot, beyond, dry, stem, grain, firmness, damp, sticky, pair, small, cut].flatMap(
     (note) => note(batch, window) ?? [],
   );

@@ -26,14 +26,14 @@ const orNull = <T, R>(value: T | null, as: (value: T) => R): R | null => (value 
 
 /**
  * What `plan --json` prints, version 1: SI, Celsius true and today's, pairs ascending, null where nothing is known.
- * Only `thermometer` and `takeOffThermometer` are numbers on the dial, in `unit`; they are null without a thermometer.
+ * Only `thermometer` and `takeOffThermometer` are numbers on the dial, in `unit`; where no
+ * thermometer is known, those that a right one would show.
  * `depthMillimetres` runs from the start of the boil to its end.
  */
 export const planJson = (batch: Batch, printer: Printer) => {
   const { recipe, air, target, boil, candy, pot, dial } = batch;
   const onDial = (trueCelsius: number): number =>
     round(1)(fromCelsius(dial.toShownCelsius(trueCelsius), dial.unit));
-  const shown = <T>(value: T): T | null => (dial.present ? value : null);
   return {
     version: 1,
     recipe: recipe.name,
@@ -55,11 +55,11 @@ export const planJson = (batch: Batch, printer: Printer) => {
     target: {
       seaLevelCelsius: pair(target.seaLevelCelsius, celsius),
       todayCelsius: pair(target.todayCelsius, celsius),
-      thermometer: shown(pair(target.todayCelsius, onDial)),
+      thermometer: pair(target.todayCelsius, onDial),
       unit: dial.unit,
       feels: target.feels,
       takeOffCelsius: celsius(target.takeOffCelsius),
-      takeOffThermometer: shown(onDial(target.takeOffCelsius)),
+      takeOffThermometer: onDial(target.takeOffCelsius),
       carryOverKelvin: celsius(target.carryOverKelvin),
     },
     boil: {

@@ -1,9 +1,14 @@
+import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 
 type Span = readonly [low: number, high: number];
 
+const kilopascals = (pascal: number): string => `${(pascal / 1000).toFixed(1)} kPa`;
+
 /** What is odd about a batch, and what to do. */
 export const batchNoteTexts = {
+  'plan.note.air': ({ pressurePascal, usedPascal }: { pressurePascal: number; usedPascal: number }) =>
+    `An air pressure of ${kilopascals(pressurePascal)} is outside what is known of boiling syrup; ${kilopascals(usedPascal)} is used. Trust what fingers feel in cold water.`,
   'plan.note.pot': (
     { neededLitres, haveLitres, batches, factor }: { neededLitres: number; haveLitres: number; batches: number; factor: number },
     printer: Printer,
@@ -13,8 +18,6 @@ export const batchNoteTexts = {
     'The target lies beyond what is known of this syrup. The nearest known temperature is used; trust what fingers feel in cold water.',
   'plan.note.dry': ({ startsCelsius, floorCelsius }: { startsCelsius: number; floorCelsius: number }, printer: Printer) =>
     `There is so little water in this that it would boil at ${printer.dial(startsCelsius)}, above the floor of its target (${printer.dial(floorCelsius)}), and burn before the sugar dissolves. Add water: the boil drives it off again.`,
-  'plan.note.no-thermometer': ({ feels }: { feels: string }) =>
-    `There is no thermometer: test in cold water often, and stop when it feels like ${feels}.`,
   'plan.note.stem': (
     { depthMillimetres, stemMillimetres }: { depthMillimetres: number; stemMillimetres: number },
     printer: Printer,
@@ -39,4 +42,28 @@ export const batchNoteTexts = {
     printer: Printer,
   ) =>
     `A piece of ${printer.grams(grams)} from a rope of ${printer.millimetres(ropeMillimetres)} would be ${printer.millimetres(cutMillimetres)} long. Change one of the two under "piece".`,
+} as const;
+
+/** Why there is no plan. */
+export const planProblemTexts = {
+  'plan.bad.nothing-boils':
+    'Nothing in the pot dissolves: sugar or syrup has to go in at phase mix or boil.',
+  'plan.bad.air': ({ pressurePascal, lowPascal, highPascal }: { pressurePascal: number; lowPascal: number; highPascal: number }) =>
+    `An air pressure of ${kilopascals(pressurePascal)} is outside what is known of boiling syrup, ${kilopascals(lowPascal)} to ${kilopascals(highPascal)} (about 5,500 m above the sea to 700 m below). Check altitude, pressure and the reading in boiling water.`,
+  'plan.bad.altitude': ({ found, low, high }: { found: string; low: number; high: number }, printer: Printer) =>
+    `"${escapeForTerminal(found)}" is no altitude for a kitchen: ${printer.metres(low)} to ${printer.metres(high)} can be planned. Type for example --altitude 1450m or --altitude 4750ft.`,
+  'plan.bad.pressure': ({ found, lowPascal, highPascal }: { found: string; lowPascal: number; highPascal: number }) =>
+    `"${escapeForTerminal(found)}" is no air pressure on a kitchen's barometer: ${kilopascals(lowPascal)} to ${kilopascals(highPascal)} can be planned. Type for example --pressure 850hPa, as measured and not reduced to sea level.`,
+  'plan.bad.count': ({ option, found, whole, most }: { option: string; found: string; whole: boolean; most: number }) =>
+    `--${option} needs a ${whole ? 'whole number' : 'number'} above 0 and up to ${most}, and "${escapeForTerminal(found)}" is none. Type for example --${option} ${whole ? '24' : '1.5'}.`,
+  'plan.bad.children': ({ guests, children }: { guests: number; children: number }) =>
+    `${children} children among ${guests} guests can't be: children are counted among the guests. Type for example --guests 24 --children 10.`,
+  'plan.bad.children-alone':
+    '--children says how many of the guests are children, so it needs --guests. Type for example --guests 24 --children 10.',
+  'plan.bad.several': ({ options }: { options: readonly string[] }, printer: Printer) =>
+    `${printer.list(options.map((option) => `--${option}`))} each say how much to make. Keep one of them.`,
+  'plan.bad.pot': ({ found, low, high }: { found: string; low: number; high: number }, printer: Printer) =>
+    `"${escapeForTerminal(found)}" is no size for a kitchen pot: ${printer.litres(low)} to ${printer.litres(high)} can be planned. Type for example --pot 3l.`,
+  'plan.bad.size': ({ grams, low, high }: { grams: number; low: number; high: number }, printer: Printer) =>
+    `That would be a batch of ${printer.grams(grams)}; ${printer.grams(low)} to ${printer.grams(high)} can be planned. Ask for ${grams > high ? 'less' : 'more'}.`,
 } as const;

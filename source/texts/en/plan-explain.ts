@@ -1,0 +1,1 @@
+export const planExplainTexts = {} as const;
