@@ -51,12 +51,13 @@ type Row = Omit<
     readonly cupGrams?: number;
   };
 
-const cupLitres = 0.236588;
+/** US customary cup, NIST Handbook 44. */
+const cupMillilitres = 236.588;
 
 /** A row with the usual answers filled in: no allergen, no alcohol, does not scorch, is not clear. */
 export const row = ({ cupGrams, ...given }: Row): Item => ({
   de: null,
-  densityKilogramPerLitre: (cupGrams ?? Number.NaN) / cupLitres,
+  densityKilogramPerLitre: (cupGrams ?? Number.NaN) / cupMillilitres,
   dropGrams: null,
   allergens: noAllergens,
   alcohol: false,

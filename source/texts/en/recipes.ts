@@ -158,7 +158,7 @@ export const substitutionTexts = {
     'With molasses: dark, strong, a little bitter, pulls to tan and not to white. It foams and scorches: larger pot, no lid, stir late.',
   'recipe.swap.invert':
     'With invert syrup: clear and mild, softer and stickier in humid air than with glucose syrup, because it holds water more. It browns sooner near the end.',
-  'recipe.swap.acid-stays': 'Starch, butter, flavours and target stay as they were.',
+  'recipe.swap.rest-stays': 'Starch, butter, flavours and target stay as they were.',
   'recipe.swap.nothing': 'There is no glucose or corn syrup in this recipe to take out.',
   'recipe.swap.starch': ({ items }: { items: readonly string[] }, printer: Printer) =>
     `${printer.list(items.map(escapeForTerminal))} is still made of corn. For somebody who may not have corn, use potato or rice starch and describe it under "declared".`,
