@@ -64,6 +64,17 @@ export const planProblemTexts = {
     `${printer.list(options.map((option) => `--${option}`))} each say how much to make. Keep one of them.`,
   'plan.bad.pot': ({ found, low, high }: { found: string; low: number; high: number }, printer: Printer) =>
     `"${escapeForTerminal(found)}" is no size for a kitchen pot: ${printer.litres(low)} to ${printer.litres(high)} can be planned. Type for example --pot 3l.`,
+  'plan.bad.pot-too-small': (
+    {
+      neededLitres,
+      haveLitres,
+      batches,
+      totalGrams,
+      pieces,
+    }: { neededLitres: number; haveLitres: number; batches: number; totalGrams: number; pieces: number },
+    printer: Printer,
+  ) =>
+    `This would foam over: it needs a pot of ${printer.litres(neededLitres)}, four times its volume, and yours holds ${printer.litres(haveLitres)}. Cook ${batches} batches of ${printer.grams(totalGrams)} (add --pieces ${pieces} for the plan of one), or take a larger pot.`,
   'plan.bad.size': ({ grams, low, high }: { grams: number; low: number; high: number }, printer: Printer) =>
     `That would be a batch of ${printer.grams(grams)}; ${printer.grams(low)} to ${printer.grams(high)} can be planned. Ask for ${grams > high ? 'less' : 'more'}.`,
 } as const;

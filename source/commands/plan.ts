@@ -1,0 +1,97 @@
+import { batchOf, type BatchOptions } from '../batch/batch-of.js';
+import type { Batch } from '../batch/batch.js';
+import { refusalOf } from '../batch/refusal.js';
+import { scaledFor, type Want } from '../batch/scaled-for.js';
+import { splitFor } from '../batch/split.js';
+import { defaultKitchen } from '../kitchen/default.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import { parseKitchen } from '../kitchen/parse.js';
+import { parseRecipe } from '../recipe/parse.js';
+import type { Recipe } from '../recipe/recipe.js';
+import { planExplain, planJson, planText } from '../sheets/plan.js';
+import { message } from '../texts/message.js';
+import { type Printer, printer } from '../units/printer.js';
+import { type CommandIo, type ExitCode, fail, failFile, type NamedText } from './io.js';
+import { type PlanOptions, readPlace, readWant } from './plan-options.js';
+
+export type { PlanOptions } from './plan-options.js';
+
+export type PlanIo = CommandIo & {
+  /** The recipe's file, by its name among the recipes or by path. */
+  readRecipe(): Promise<NamedText>;
+  /** The kitchen file that was named, else the saved one; null: there is none. */
+  readKitchen(): Promise<NamedText | null>;
+};
+
+/** Total mass of a batch that can be planned, grams. Our judgement. */
+const batchRangeGrams = [100, 20_000] as const;
+
+const kitchenFrom = (named: NamedText | null, io: CommandIo): Kitchen | ExitCode => {
+  if (named === null) return defaultKitchen;
+  if ('problem' in named) return fail(io, named.wrongUse ? 2 : 1, named.problem);
+  const parsed = parseKitchen(named.text, named.name);
+  return 'problems' in parsed ? failFile(io, parsed.problems) : parsed.kitchen;
+};
+
+type WithNotes = { readonly recipe: Recipe; readonly notes: Batch['notes'] };
+
+const recipeFrom = (named: NamedText, io: CommandIo): WithNotes | ExitCode => {
+  if ('problem' in named) return fail(io, named.wrongUse ? 2 : 1, named.problem);
+  const parsed = parseRecipe(named.text, named.name);
+  return 'problems' in parsed ? failFile(io, parsed.problems) : parsed;
+};
+
+const printerFor = ({ dial }: Batch): Printer =>
+  printer({ unit: dial.unit, toShownCelsius: (celsius) => dial.toShownCelsius(celsius) });
+
+/** A batch that would foam over the pot is not planned: the size that fits is said instead. */
+const foamsOver = (batch: Batch, io: CommandIo): ExitCode | null => {
+  const split = splitFor(batch.pot);
+  const { neededLitres, haveLitres } = batch.pot;
+  if (split === null || haveLitres === null) return null;
+  return fail(
+    io,
+    1,
+    message('plan.bad.pot-too-small', {
+      neededLitres,
+      haveLitres,
+      batches: split.batches,
+      totalGrams: batch.totalGrams * split.factor,
+      pieces: Math.floor(batch.yield.pieces.typical * split.factor),
+    }),
+    printerFor(batch),
+  );
+};
+
+const sized = (recipe: Recipe, kitchen: Kitchen, want: Want | null): Batch => {
+  if (want === null) return batchOf(recipe, kitchen);
+  const options: BatchOptions = want.kind === 'guests' ? { pullers: want.guests } : {};
+  return batchOf(scaledFor(recipe, kitchen, want).recipe, kitchen, options);
+};
+
+/** `kettlehand plan`: this recipe, here and today, as text, JSON or with its reasons. */
+export const plan = async (options: PlanOptions, io: PlanIo): Promise<ExitCode> => {
+  const kitchen = kitchenFrom(await io.readKitchen(), io);
+  if (typeof kitchen === 'number') return kitchen;
+  const place = readPlace(kitchen, options);
+  if ('problem' in place) return fail(io, 2, place.problem);
+  const want = readWant(options, place.value.potLitres);
+  if ('problem' in want) return fail(io, 2, want.problem);
+  const read = recipeFrom(await io.readRecipe(), io);
+  if (typeof read === 'number') return read;
+  const refusal = refusalOf(read.recipe, place.value.kitchen);
+  if (refusal !== null) return fail(io, 1, refusal);
+
+  const batch = sized(read.recipe, place.value.kitchen, want.value);
+  const [low, high] = batchRangeGrams;
+  if (batch.totalGrams < low || batch.totalGrams > high)
+    return fail(io, 1, message('plan.bad.size', { grams: batch.totalGrams, low, high }));
+  const refused = foamsOver(batch, io);
+  if (refused !== null) return refused;
+
+  const noted: Batch = { ...batch, notes: [...batch.notes, ...read.notes] };
+  const print = printerFor(noted);
+  if (options.json) io.out(`${JSON.stringify(planJson(noted, print), null, 2)}\n`);
+  else io.out(options.explain ? `${planText(noted, print)}\n${planExplain(noted, print)}` : planText(noted, print));
+  return 0;
+};
