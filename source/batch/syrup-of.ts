@@ -6,13 +6,16 @@ const inTheBoil: ReadonlySet<IngredientPhase> = new Set(['mix', 'boil']);
 
 export const boils = (ingredient: Ingredient): boolean => inTheBoil.has(ingredient.phase);
 
-const sum = (ingredients: readonly Ingredient[], part: keyof Composition): number =>
+type Part = Pick<Ingredient, 'grams' | 'de' | 'composition'>;
+
+const sum = (ingredients: readonly Part[], part: keyof Composition): number =>
   ingredients.reduce((total, { grams, composition }) => total + grams * composition[part], 0);
 
 /** Where a file declares glucose solids without saying which: an ordinary confectioner's syrup. */
 const usualDe = 42;
 
-const syrupFrom = (ingredients: readonly Ingredient[]): Syrup => {
+/** Everything stirred together. Grams; ingredients of the same DE are one entry. */
+export const syrupFrom = (ingredients: readonly Part[]): Syrup => {
   const byDe = new Map<number, number>();
   for (const { grams, de, composition } of ingredients) {
     if (composition.glucoseSolids <= 0) continue;
