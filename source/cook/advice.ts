@@ -75,6 +75,8 @@ export type Advice = {
     readonly watts: number;
     readonly carryOverKelvin: number;
   } | null;
+  /** What the last reading means: stage, how far, how fast. Null without one, and after the pour. */
+  readonly meaning: Message | null;
   readonly reached: boolean;
   readonly offTheHeat: boolean;
   readonly nextReadingSeconds: number | null;

@@ -6,13 +6,14 @@ import type { Advice, Asked, Countdown, OpenTroubleAdvice, Trail, Warning } from
 import { activePhases, headline, isBefore } from './candy.js';
 import type { Cook } from './cook.js';
 import { target } from './evidence.js';
-import { evidenceHazards } from './hazards/evidence.js';
+import { evidenceHazards, pastKelvin, rateOfRise } from './hazards/evidence.js';
 import { type EvidenceHazard, type Hazard, type HazardId, type Level, responseOf } from './hazards/hazard.js';
 import { reportOf } from './hazards/reports.js';
 import { hazardById } from './hazards/table.js';
 import { phaseOf, stepById } from './phases/index.js';
-import { isEndless, potIsOff, type Step, stepAt } from './phases/phase.js';
+import { isDone, isEndless, potIsOff, type Step, stepAt } from './phases/phase.js';
 import { belongsHere } from './raise.js';
+import { stageShown } from './readings.js';
 import { type Instruction, instruction } from './troubles.js';
 import { feltDone } from './verdict.js';
 import type { View } from './view.js';
@@ -237,6 +238,20 @@ const changesAt = (
   return ahead.length === 0 ? null : Math.min(...ahead);
 };
 
+const meaningOf = ({ cook, batch, forecast, now }: View, readingAt: number | null): Message | null => {
+  const { lastReading } = cook;
+  if (lastReading === null || cook.pouredAt !== null) return null;
+  return message('reading.means', {
+    celsius: lastReading.celsius,
+    stage: cook.boilsSince === null && !isDone(cook, 'boil.start') ? null : stageShown(cook, lastReading.celsius),
+    toGoKelvin: cook.takeOffCelsius - lastReading.celsius,
+    kelvinPerSecond: rateOfRise(cook),
+    seconds: forecast?.seconds ?? null,
+    nextSeconds: readingAt === null ? null : Math.max(0, readingAt - now),
+    pastKelvin: pastKelvin({ cook, batch }),
+  });
+};
+
 /** What the headline says: the most urgent trouble, else the step of the earliest phase with candy in it. */
 const headlineOf = (view: View, step: Step | null, told: Instruction | null) => {
   const pressing = told !== null && !(told.hazard.level !== 'now' && view.offTheHeat);
@@ -303,6 +318,7 @@ export const advise = (cook: Cook, now: number): Advice => {
             watts: forecast.watts,
             carryOverKelvin: forecast.carryOverKelvin,
           },
+    meaning: meaningOf(view, readingAt),
     reached: cook.reachedAt !== null,
     offTheHeat: view.offTheHeat,
     nextReadingSeconds: readingAt === null ? null : Math.max(0, readingAt - view.now),

@@ -222,6 +222,15 @@ const remark = (line: string): Read | null => {
   return null;
 };
 
+/** What was probably meant: the whole line, or its first word with the rest as typed. */
+const nearestLine = (typed: string): string | null => {
+  const whole = nearest(typed, typedWords);
+  if (whole !== null) return whole;
+  const [first = '', ...rest] = typed.split(' ');
+  const word = rest.length === 0 ? null : nearest(first, typedWords);
+  return word === null ? null : [word, ...rest].join(' ');
+};
+
 const read = (line: string, advice: Advice): Read => {
   if (line === '') return no(message('typed.nothing'));
   const remarked = remark(line);
@@ -232,8 +241,7 @@ const read = (line: string, advice: Advice): Read => {
     return reading(advice.typing.bare, (found) => message('typed.reading', { typed: found }))(typed, advice);
   }
   const known = words.find(([word]) => typed === word || typed.startsWith(`${word} `));
-  if (known === undefined)
-    return no(message('typed.unknown', { typed: line, nearest: nearest(typed, typedWords) }));
+  if (known === undefined) return no(message('typed.unknown', { typed: line, nearest: nearestLine(typed) }));
   const [word, reader] = known;
   return reader(typed.slice(word.length).trim(), advice);
 };

@@ -5,7 +5,7 @@ import type { PhaseId } from '../recipe/recipe.js';
 import { toCelsius } from '../units/temperature.js';
 import { canDivide, divide, headline, isBefore, move, phaseAfter, portionsIn } from './candy.js';
 import type { Cook } from './cook.js';
-import type { CookEvent, EventKind, Happened } from './event.js';
+import type { CookEvent, EventKind, Happened, TroubleName } from './event.js';
 import { afterReading, afterTest, agreeToDoubt, dismissDoubt, noteEvidence } from './evidence.js';
 import { type Opened, openCook } from './open.js';
 import { phaseOf, phases, stepById } from './phases/index.js';
@@ -125,6 +125,9 @@ const provenBy = (cook: Cook, one: Step, t: number): Cook => {
   return { ...there, done: { ...there.done, ...Object.fromEntries(proven.map((step) => [step.id, t])) } };
 };
 
+/** Troubles of the candy: given up with the batch. Those in which people can be hurt stay. */
+const ofTheCandy: readonly TroubleName[] = ['grains', 'overshoot', 'soft', 'stiff', 'thermometer', 'foam', 'away'];
+
 /** What each kind of event does to the state. Total: every event is legal in every state. */
 const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => Cook } = {
   opened: (cook) => cook,
@@ -224,9 +227,7 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
     if (headline(cook) === 'over') return cook;
     const everything = portionsIn(cook.candy);
     return enter(
-      {
-        ...cook,
-        stopped: true,
+      { ...cook, troubles: cook.troubles.filter(({ name }) => !ofTheCandy.includes(name)), stopped: true,
         offSince: null,
         candy: { clean: everything },
         leftAt: { ...cook.leftAt, [headline(cook)]: event.t },

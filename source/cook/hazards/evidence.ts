@@ -5,8 +5,10 @@ import { type Message, message } from '../../texts/message.js';
 import { headline } from '../candy.js';
 import type { Cook } from '../cook.js';
 import { handLimit, middleIsMeasured } from '../phases/gates.js';
+import { nextTestDue } from '../next-test.js';
 import { isDone, potIsOff } from '../phases/phase.js';
 import { stageShown } from '../readings.js';
+import { judge, type Verdict } from '../verdict.js';
 import type { View } from '../view.js';
 import type { EvidenceHazard } from './hazard.js';
 
@@ -35,7 +37,14 @@ const readingEvidence = ({ cook }: View): Message | null =>
 const ringIsOn = (cook: Cook): boolean => cook.heat !== null && cook.heat.level !== 0;
 
 /** Silence that is too long while the pot is on: 4 minutes, 1 minute in the last 8 K. Our judgement. */
-export const silenceLimitSeconds = (cook: Cook): number => (cook.nearSince === null ? 240 : 60);
+const silenceSeconds = { usual: 240, near: 60 } as const;
+
+const silentAt = (cook: Cook): number => {
+  if (cook.thermometer) return cook.heardAt + (cook.nearSince === null ? silenceSeconds.usual : silenceSeconds.near);
+  // By cold water alone there is nothing to type before the next test is due.
+  const wait = headline(cook) === 'boil' ? nextTestDue(cook) + silenceSeconds.near : 0;
+  return Math.max(cook.heardAt + silenceSeconds.usual, wait);
+};
 
 /** Rises that call for action: kelvin per second. 10 °F a minute runs away, 7 °F a minute near the end overshoots. Our judgement. */
 const runawayRate = 5.6 / 60;
@@ -44,7 +53,22 @@ const nearEndRate = 4 / 60;
 const calmRate = 3 / 60;
 const pastByKelvin = 1;
 
-const lastTest = (cook: Cook) => cook.tests.at(-1) ?? null;
+/**
+ * Kelvin past the window by the last reading. After a test that fell short fingers have moved the mark up, and the
+ * window's top with it.
+ */
+export const pastKelvin = ({ cook, batch }: Pick<View, 'cook' | 'batch'>): number => {
+  const { todayCelsius, takeOffCelsius } = batch.target;
+  const moved = cook.takeOffCelsius - takeOffCelsius;
+  return (cook.lastReading?.celsius ?? Number.NEGATIVE_INFINITY) - todayCelsius[1] - moved;
+};
+
+const lastVerdict = (cook: Cook): Verdict | null => {
+  const outcome = cook.tests.at(-1)?.outcome;
+  return outcome === undefined ? null : judge(cook, outcome);
+};
+
+const lastTest =  (cook: Cook) => cook.tests.at(-1) ?? null;
 
 const testDisagrees = ({ cook }: View): boolean => {
   const test = lastTest(cook);
@@ -94,10 +118,8 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
         : ['hazard.past-window.off', 'hazard.past-window.rescue'],
     respondWithinSeconds: 15,
     source: 'common practice, no source',
-    raise: ({ cook, batch }) =>
-      (cook.lastReading?.celsius ?? 0) > batch.target.todayCelsius[1] + pastByKelvin,
-    clear: ({ cook, batch }) =>
-      (cook.lastReading?.celsius ?? 0) < batch.target.todayCelsius[1] - pastByKelvin,
+    raise: (view) => pastKelvin(view) > pastByKelvin || lastVerdict(view.cook) === 'past',
+    clear: (view) => pastKelvin(view) < -pastByKelvin && lastVerdict(view.cook) !== 'past',
     evidence: readingEvidence,
   },
   {
@@ -128,7 +150,7 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
     response: ['hazard.unattended.1'],
     respondWithinSeconds: 60,
     source: 'common practice: attended always; the minutes are our judgement',
-    arises: (cook) => (onTheHeat(cook) ? cook.heardAt + silenceLimitSeconds(cook) : null),
+    arises: (cook) => (onTheHeat(cook) ? silentAt(cook) : null),
     evidence: ({ cook, now }) => message('evidence.silence', { seconds: now - cook.heardAt }),
   },
   {

@@ -1,7 +1,7 @@
 import { wallCare } from '../../recipe/wall-care.js';
 import { message } from '../../texts/message.js';
 import type { Cook } from '../cook.js';
-import { expectedBoilSeconds } from '../expected.js';
+import { nextTestDue } from '../next-test.js';
 import type { View } from '../view.js';
 import { heatPause, pourPause } from './gates.js';
 import { type Phase, potIsOff, step, type Timer } from './phase.js';
@@ -10,23 +10,6 @@ const late = (cook: Cook): boolean => cook.batch.recipe.stir === 'late';
 const blind = (cook: Cook): boolean => !cook.thermometer;
 const feltFirm = (cook: Cook): boolean =>
   cook.tests.some((test) => ['firm ball', 'hard ball', 'soft crack', 'hard crack'].includes(test.outcome));
-
-/** Without a thermometer the next test is due by what the last one felt like; seconds. Our judgement. */
-const untilNextTest: Readonly<Record<string, number>> = {
-  dissolves: 240,
-  thread: 240,
-  unsure: 60,
-  'soft ball': 150,
-  'firm ball': 75,
-};
-
-export const nextTestDue = (cook: Cook): number => {
-  const last = cook.tests.at(-1);
-  const boilFrom = cook.enteredAt.boil ?? cook.t;
-  if (last === undefined) return boilFrom + expectedBoilSeconds(cook.batch) / 2;
-  const backOn = cook.potOn?.on ? cook.potOn.t : last.t;
-  return Math.max(last.t, backOn) + (untilNextTest[last.outcome] ?? 60);
-};
 
 const blindTimer = ({ cook }: View): readonly Timer[] =>
   blind(cook) ? [{ id: 'test-due', from: cook.enteredAt.boil ?? cook.t, until: nextTestDue(cook) }] : [];
@@ -57,7 +40,6 @@ export const boil: Phase = {
     step('boil.start', {
       doneBy: (cook) => cook.boilsSince !== null || feltFirm(cook),
       values: ({ batch }) => ({ startsCelsius: batch.boil.startsCelsius }),
-      cautions: ['molten-sugar'],
       watch: () => message('boil.watch.foam'),
     }),
     step('boil.lid', {

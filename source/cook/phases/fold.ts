@@ -21,7 +21,7 @@ export const fold: Phase = {
       next: () => ({ id: 'fold.next.pot' }),
     }),
     step('fold.turn', {
-      cautions: ['hot-middle', 'molten-sugar'],
+      cautions: ['hot-middle'],
     }),
     step('fold.pot', {
       cautions: ['emptied-pot'],

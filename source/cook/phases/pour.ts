@@ -21,7 +21,7 @@ export const pour: Phase = {
         scrape: batch.recipe.ingredients.some((one) => one.role === 'starch'),
         surface: batch.recipe.surface,
       }),
-      cautions: ['carry', 'molten-sugar'],
+      cautions: ['carry'],
     }),
   ],
 };

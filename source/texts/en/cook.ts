@@ -4,6 +4,9 @@ import type { Printer } from '../../units/printer.js';
 type Fat = 'butter' | 'oil' | 'starch' | 'dry';
 type Whose = 'bare' | 'visitors' | 'gloved' | 'children';
 
+const readAgain = (seconds: number, p: Printer): string =>
+  seconds < 8 ? 'read again now' : `read again in ${p.time(seconds)}`;
+const sentence = (words: string): string => `${words[0]?.toUpperCase() ?? ''}${words.slice(1)}.`;
 const shown = (text: string): string => escapeForTerminal(text);
 
 const greased: Readonly<Record<Fat, string>> = {
@@ -183,7 +186,7 @@ export const cookTexts = {
       return `${act} ${v.testSeconds > 0 ? `Test in cold water in ${p.time(v.testSeconds)}: pot off.` : 'Test now: pot off the ring.'}`;
     return v.nextSeconds === null
       ? `${act} Read the thermometer and type it.`
-      : `${act} Read again in ${p.time(v.nextSeconds)}.`;
+      : `${act} ${sentence(readAgain(v.nextSeconds, p))}`;
   },
   'boil.still.why': (v: StillValues, p: Printer) => {
     const reason = v.late ? 'Unstirred it would scorch.' : 'Stirring now would seed crystals.';
@@ -200,9 +203,7 @@ export const cookTexts = {
     const act = v.late ? 'Stay at the pot, stir along the bottom.' : 'Stay at the pot.';
     if (!v.thermometer)
       return `${act} ${v.testSeconds > 0 ? `Test again in ${p.time(v.testSeconds)}.` : 'Test now: pot off the ring.'}`;
-    return v.nextSeconds === null
-      ? `${act} Read again now.`
-      : `${act} Read again in ${p.time(v.nextSeconds)}.`;
+    return `${act} ${sentence(readAgain(v.nextSeconds ?? 0, p))}`;
   },
   'boil.last.why': (v: StillValues, p: Printer) =>
     v.thermometer
@@ -462,6 +463,31 @@ export const cookTexts = {
       'other scale': `${read}${last}? Read on the other scale it would fit: type it again with "${other}" behind it.`,
     };
     return `${reasons[v.because] ?? read} Is it right? yes, or no and read again.`;
+  },
+
+  'reading.means': (
+    v: {
+      celsius: number;
+      stage: string | null;
+      toGoKelvin: number;
+      kelvinPerSecond: number | null;
+      seconds: { low: number; typical: number; high: number } | null;
+      nextSeconds: number | null;
+      pastKelvin: number;
+    },
+    p: Printer,
+  ) => {
+    const stage = v.stage === null ? 'not boiling yet' : v.stage === 'dissolves' ? 'boiling, thin syrup' : v.stage;
+    const togo =
+      v.pastKelvin > 0
+        ? `${p.rise(v.pastKelvin)} past the window`
+        : v.toGoKelvin > 0
+          ? `${p.rise(v.toGoKelvin)} to go`
+          : 'at the take-off';
+    const rate = v.kelvinPerSecond !== null && v.kelvinPerSecond > 0.002 ? [`rising ${p.rate(v.kelvinPerSecond)}`] : [];
+    const left = v.seconds !== null && v.seconds.typical > 0 ? [`${p.about(v.seconds)} to target`] : [];
+    const next = v.nextSeconds === null ? [] : [readAgain(v.nextSeconds, p)];
+    return `${p.dial(v.celsius)}: ${[stage, togo, ...rate, ...left, ...next].join(', ')}.`;
   },
 
   // Timers.
