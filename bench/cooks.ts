@@ -87,9 +87,9 @@ const trueOptions = (chance: Chance, kettle: Kettle, conditions: Conditions): Bo
     stageFromCelsius,
     curveShiftKelvin: chance.normal(),
     fullWatts: (stove === 'gas' ? 2.2 : 1) * within(chance, 750, 1300),
-    levelExponent: within(chance, 0.7, 1.6),
+    levelExponent: within(chance, 0.7, 1.4),
     wander: { sd: within(chance, 0.02, 0.08), seconds: within(chance, 120, 600) },
-    lossWattsPerKelvin: within(chance, 0.5, 2),
+    lossWattsPerKelvin: within(chance, 0.5, 1.5),
     baseWattsPerKelvin: within(chance, 20, 45),
     dial: {
       lagSeconds: within(chance, 5, 20),
@@ -145,9 +145,9 @@ export const cookOf = (seed: number, conditions: Conditions): Cook => {
   const acts: Act[] = [{ t: 30, told: true, kind: 'heat', level: first }];
   const someTime = (): number => within(chance, boil, floor);
   if (chance.even() < 0.5)
-    acts.push({ t: someTime(), told: true, kind: 'heat', level: pick(chance, [0.55, 0.7, 0.85, 1]) });
+    acts.push({ t: someTime(), told: true, kind: 'heat', level: pick(chance, [0.6, 0.7, 0.85, 1]) });
   if (chance.even() < 0.3)
-    acts.push({ t: someTime(), told: false, kind: 'heat', level: pick(chance, [0.55, 0.7, 0.85, 1]) });
+    acts.push({ t: someTime(), told: false, kind: 'heat', level: pick(chance, [0.6, 0.7, 0.85, 1]) });
   if (chance.even() < 0.6) {
     const t = within(chance, near - 120, floor - 30);
     acts.push(

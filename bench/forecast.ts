@@ -233,7 +233,7 @@ const report = (cooks: number, from: number, dialSdKelvin: number): void => {
     `readings every ${schedule.farSeconds.join('-')} s, every ${schedule.nearSeconds.join('-')} s from about ${schedule.nearKelvin} K below the window; ${100 * schedule.missedShare} % missed`,
   );
   console.log(
-    'not told: curve off by sd 1 K, water by 3 %, losses 0.5-2 W/K, burner 750-1300 W wandering by 2-8 %; half have a told burner step, a third an untold one, 60 % the pot off for a test',
+    'not told: curve off by sd 1 K, water by 3 %, losses 0.5-1.5 W/K, burner 750-1300 W wandering by 2-8 %; half have a told burner step, a third an untold one, 60 % the pot off for a test',
   );
   minutesBefore.forEach((minutes, index) => {
     const scores = whole.map((all) => all[index] as Score);

@@ -1,5 +1,5 @@
 import type { BoilingCurve } from '../sugar/syrup.js';
-import { carryOn, covarianceOf, meanOf, spreadPoints, standingOf, syrupCelsius, wattsAt } from './advance.js';
+import { carryOn, covarianceOf, lossWattsPerKelvin, meanOf, spreadPoints, standingOf, syrupCelsius, wattsAt } from './advance.js';
 import { testCold } from './cold-water.js';
 import { curveBias, dialBias, type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
 import type { Evidence, Hob } from './forecast.js';
@@ -88,7 +88,8 @@ const learnWhileCold = (estimate: Estimate, reading: Reading, path: Path): Estim
   const seconds = last === null ? 0 : reading.t - last.t;
   const rise = last === null ? 0 : reading.celsius - last.celsius;
   if (last === null || seconds < 15 || rise < 1 || estimate.lidOn) return estimate;
-  const watts = (rise * path.warmingAt(0)) / seconds;
+  const below = path.startCelsius - (reading.celsius + last.celsius) / 2;
+  const watts = Math.max(20, (rise * path.warmingAt(0)) / seconds - lossWattsPerKelvin * below);
   const doubt = 0.25 ** 2 + (1.5 / rise) ** 2;
   const place = logWatts * unknowns + logWatts;
   const gain = (estimate.covariance[place] ?? 0) / ((estimate.covariance[place] ?? 0) + doubt);
@@ -99,10 +100,22 @@ const learnWhileCold = (estimate: Estimate, reading: Reading, path: Path): Estim
   return { ...estimate, mean, covariance, heating: true };
 };
 
+/** A place read off a cold pot: how evenly it is warm, and so when it will boil, is known to about 3 K. Our judgement. */
+const coldSdKelvin = 3;
+
+/** While it only warms, each reading says afresh how far it is from the boil, and nothing of the water left. */
 const readCold = (estimate: Estimate, reading: Reading, path: Path): Estimate => {
   const learned = learnWhileCold(estimate, reading, path);
-  const coldJoules = clamp(path.startCelsius - reading.celsius, 0, 200) * path.warmingAt(0);
-  return accept({ ...learned, coldJoules, behindKelvin: 0 }, reading);
+  const warming = path.warmingAt(0);
+  const celsius = reading.celsius + clamp(learned.behindKelvin, 0, 8);
+  const mean = [...learned.mean];
+  mean[joulesDone] = 0;
+  const covariance = learned.covariance.map((value, place) =>
+    Math.floor(place / unknowns) === joulesDone || place % unknowns === joulesDone ? 0 : value,
+  );
+  covariance[joulesDone * unknowns + joulesDone] = (coldSdKelvin * warming) ** 2;
+  const coldJoules = clamp(path.startCelsius - celsius, 0, 200) * warming;
+  return accept({ ...learned, mean, covariance, coldJoules }, reading);
 };
 
 const accept = (estimate: Estimate, reading: Reading): Estimate => ({
@@ -112,11 +125,18 @@ const accept = (estimate: Estimate, reading: Reading): Estimate => ({
   suspects: { count: 0, kelvin: 0 },
 });
 
+/** Water that steams off before the boil, and what was weighed wrong: grams over all. Our judgement. */
+const lostBeforeBoil = { grams: 6, sdGrams: 8 } as const;
+const evaporationJoulePerGram = 2250;
+
 /** A pot that was seen cold, and heated since, has not boiled for longer than its power allows. */
 const watchedPot = (estimate: Estimate): Watched | null => {
   if (estimate.acceptedReadings === 0 || !estimate.heating) return null;
-  const spread = Math.sqrt(estimate.covariance[joulesDone * unknowns + joulesDone] ?? 0);
-  return { joules: Math.max(0, at(estimate, joulesDone)), sd: 15_000 + spread };
+  const variance = Math.max(0, estimate.covariance[joulesDone * unknowns + joulesDone] ?? 0);
+  return {
+    joules: Math.max(0, at(estimate, joulesDone)) + lostBeforeBoil.grams * evaporationJoulePerGram,
+    sd: Math.hypot(lostBeforeBoil.sdGrams * evaporationJoulePerGram, Math.sqrt(variance)),
+  };
 };
 
 /** Not on the ring, under a lid or hardly back: how far below its boil the syrup has cooled, never how much water left. */
@@ -171,18 +191,41 @@ const surpriseNow = (
   return { spreads: kelvin / Math.sqrt(expected.variance), kelvin };
 };
 
+/** Power learned from a pot that only warmed holds this well for one that boils. Our judgement. */
+const boilDoubt = 0.15;
+
+/** The first reading of a pot that boils. A dial that came up with the cold pot is still behind. */
+const findBoil = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): Estimate => {
+  const watched = watchedPot(estimate);
+  const behindKelvin = watched === null ? 0 : clamp(estimate.behindKelvin, 0, 8);
+  const sd = Math.hypot(readingSdOf(hob), watched === null ? 0 : lagDoubt * behindKelvin);
+  const sighting = { kind: 'reading', celsius: reading.celsius + behindKelvin, sd } as const;
+  const doubted = watched === null ? estimate : widen(estimate, logWatts, boilDoubt ** 2);
+  const found = locate({ ...doubted, heating: true }, sighting, watched, path);
+  if (watched === null) return { ...found, behindKelvin: 0 };
+  const covariance = [...found.covariance];
+  const place = joulesDone * unknowns + joulesDone;
+  covariance[place] = Math.max(covariance[place] ?? 0, (lostBeforeBoil.sdGrams * evaporationJoulePerGram) ** 2);
+  return { ...found, covariance, behindKelvin };
+};
+
+/** Readings that stray to the same side again and again: the burner was turned and nobody said so. Our judgement. */
+const strainKept = 0.7;
+const mostStrain = 2.2;
+const untoldTurnSd = 0.25;
+
+const strain = (estimate: Estimate, spreads: number): Estimate => {
+  const sum = strainKept * estimate.strain + spreads;
+  if (Math.abs(sum) < mostStrain) return { ...estimate, strain: sum };
+  return { ...widen(estimate, logWatts, untoldTurnSd ** 2), strain: 0 };
+};
+
 const read = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): Estimate => {
   if (!Number.isFinite(reading.celsius)) return estimate;
   const below = reading.celsius < path.startCelsius - coldKelvin;
   if (!estimate.located) {
     if (below) return readCold(estimate, reading, path);
-    const found = locate(
-      { ...estimate, heating: true },
-      { kind: 'reading', celsius: reading.celsius, sd: readingSdOf(hob) },
-      watchedPot(estimate),
-      path,
-    );
-    return accept({ ...found, behindKelvin: 0 }, reading);
+    return accept(findBoil(estimate, reading, path, hob), reading);
   }
   if (
     !estimate.potOn ||
@@ -194,7 +237,8 @@ const read = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): Estim
   }
   const { spreads, kelvin } = surpriseNow(estimate, reading.celsius, path, hob);
   if (Math.abs(spreads) > improbable) return suspect(estimate, reading, kelvin, path, hob);
-  return accept(weigh(estimate, reading.celsius, path, hob), reading);
+  const strained = strain(estimate, spreads);
+  return accept(weigh(strained, reading.celsius, path, hob), reading);
 };
 
 /** The knob: the power behind its label was seen before, or is guessed with doubt; the stove's lag delays it. */
