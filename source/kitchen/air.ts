@@ -4,6 +4,7 @@ import {
   pressureAtAltitude,
   seaLevelPascal,
 } from '../sugar/atmosphere.js';
+import { pressureRangePascal } from '../sugar/syrup.js';
 import { saturationCelsius, saturationPascal } from '../sugar/water.js';
 import { type Message, message } from '../texts/message.js';
 import type { Kitchen, Thermometer } from './kitchen.js';
@@ -47,11 +48,15 @@ export const checksOf = (thermometer: Thermometer | null, today: Checks): Checks
 const usable = (value: number | null, range: readonly [number, number]): number | null =>
   value !== null && inside(value, range) ? value : null;
 
-/** Boiling water alone: the thermometer is taken as right, less what ice showed to be off. */
+/**
+ * Boiling water alone: the thermometer is taken as right, less what ice showed to be off. Null if no kitchen has such
+ * air: then the thermometer is wrong, and not the air.
+ */
 const boiledAt = (kitchen: Kitchen, today: Checks): number | null => {
   const checks = checksOf(thermometerFor(kitchen, 'pot'), today);
   const boils = usable(checks.boilsShownCelsius, plausibleBoilingCelsius);
-  return boils === null ? null : boils - (usable(checks.iceShownCelsius, plausibleIceCelsius) ?? 0);
+  const celsius = boils === null ? null : boils - (usable(checks.iceShownCelsius, plausibleIceCelsius) ?? 0);
+  return celsius !== null && inside(saturationPascal(celsius), pressureRangePascal) ? celsius : null;
 };
 
 const altitudeOrNull = (pascal: number): number | null => {

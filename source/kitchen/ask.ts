@@ -1,4 +1,3 @@
-import { altitudeRangeMetres } from '../sugar/atmosphere.js';
 import { saturationPascal } from '../sugar/water.js';
 import { type Message, message } from '../texts/message.js';
 import { parseAltitude } from '../units/parse.js';
@@ -6,7 +5,7 @@ import { parseTemperature, type TemperatureUnit, toCelsius } from '../units/temp
 import { inside, plausibleBoilingCelsius } from './air.js';
 import { defaultKitchen } from './default.js';
 import type { Kitchen, StoveKind, Thermometer } from './kitchen.js';
-import { stoveKinds, thermometerKinds } from './parse.js';
+import { kitchenAltitudeMetres, stoveKinds, thermometerKinds } from './parse.js';
 
 type QuestionId = 'place' | 'stove' | 'thermometer';
 
@@ -54,8 +53,8 @@ const placeOf = (typed: string, unit: TemperatureUnit): Answered<Place> => {
   if (text === '') return { value: nowhere };
   const altitude = parseAltitude(text);
   if (altitude.kind === 'altitude') {
-    const [low, high] = altitudeRangeMetres;
-    return inside(altitude.metres, altitudeRangeMetres)
+    const [low, high] = kitchenAltitudeMetres;
+    return inside(altitude.metres, kitchenAltitudeMetres)
       ? { value: { ...nowhere, altitudeMetres: altitude.metres } }
       : { problem: message('kitchen.altitude-range', { metres: altitude.metres, low, high }) };
   }

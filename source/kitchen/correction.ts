@@ -119,7 +119,9 @@ const withAir = (thermometer: Thermometer, read: Read, waterBoils: number): Corr
 export const correctionOf = (kitchen: Kitchen, thermometer: Thermometer, today: Checks): Correction => {
   const read = readingsOf(thermometer, today);
   const air = airOf(kitchen, today);
-  return air.from === 'pressure' || air.from === 'altitude'
+  // Boiling water that no air explains is the thermometer's error, even where only sea level can be assumed.
+  const unexplained = air.from === 'assumed sea level' && read.boils !== null;
+  return air.from === 'pressure' || air.from === 'altitude' || unexplained
     ? withAir(thermometer, read, saturationCelsius(air.pressurePascal))
     : withoutAir(thermometer, read);
 };

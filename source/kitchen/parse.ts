@@ -1,5 +1,5 @@
 import { echo, type Field, type FileProblem, openDocument, versionFits } from '../recipe/document.js';
-import { altitudeRangeMetres, pressureAtAltitude } from '../sugar/atmosphere.js';
+import { pressureRangePascal } from '../sugar/syrup.js';
 import { message } from '../texts/message.js';
 import { parseAltitude, parseHumidity, parseLength, parsePressure, parseVolume } from '../units/parse.js';
 import { parseTemperature, type TemperatureUnit, toCelsius } from '../units/temperature.js';
@@ -46,8 +46,8 @@ const limits = {
   measureCharacters: 30,
 } as const;
 
-/** Station pressures on Earth's ground: the lowest of 9000 m, the highest ever measured (1084 hPa, from memory). */
-const pressurePascal = [pressureAtAltitude(altitudeRangeMetres[1]), 109_000] as const;
+/** From the lowest shore on Earth (the Dead Sea, -430 m) to where people live highest and the boiling curve is known. */
+export const kitchenAltitudeMetres = [-450, 5500] as const;
 
 const inside = (value: number, [low, high]: readonly [number, number]): boolean =>
   value >= low && value <= high;
@@ -81,8 +81,8 @@ const parseAltitudeField = (field: Field): number | null => {
   if (text === null) return null;
   const read = parseAltitude(text);
   if (read.kind === 'problem') return field.fail(read.problem);
-  const [low, high] = altitudeRangeMetres;
-  return inside(read.metres, altitudeRangeMetres)
+  const [low, high] = kitchenAltitudeMetres;
+  return inside(read.metres, kitchenAltitudeMetres)
     ? read.metres
     : field.fail(message('kitchen.altitude-range', { metres: read.metres, low, high }));
 };
@@ -92,8 +92,8 @@ const parsePressureField = (field: Field): number | null => {
   if (text === null) return null;
   const read = parsePressure(text);
   if (read.kind === 'problem') return field.fail(read.problem);
-  const [low, high] = pressurePascal;
-  return inside(read.pascal, pressurePascal)
+  const [low, high] = pressureRangePascal;
+  return inside(read.pascal, pressureRangePascal)
     ? read.pascal
     : field.fail(message('kitchen.pressure-range', { pascal: read.pascal, low, high }));
 };

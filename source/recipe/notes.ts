@@ -32,7 +32,7 @@ const acidOf = (recipe: Recipe, { sucroseGrams }: Balance): Acid => {
   let enough = false;
   let much: string | null = null;
   for (const { item, grams, name, role } of recipe.ingredients.filter(boilsInThePot)) {
-    const rule = acidPerHundred[item];
+    const rule = Object.hasOwn(acidPerHundred, item) ? acidPerHundred[item] : undefined;
     if (rule === undefined) {
       enough ||= role === 'acid';
       continue;

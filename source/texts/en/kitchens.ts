@@ -102,3 +102,89 @@ export const kitchenAskTexts = {
   'kitchen.ask.not-understood.place': ({ found }: { found: string }) =>
     `${quoted(found)} is neither an altitude nor a boiling point. Type for example 1450 m, 4750 ft or boils 203 F.`,
 } as const;
+
+type Basis = 'two points' | 'ice' | 'boiling water' | 'taken as right';
+
+const basisWords: Readonly<Record<Basis, string>> = {
+  'two points': 'corrected by ice and boiling water',
+  ice: 'corrected by ice',
+  'boiling water': 'corrected by boiling water',
+  'taken as right': 'taken as right',
+};
+
+const airWords = {
+  pressure: 'as measured',
+  altitude: 'by the altitude',
+  'boiling water': 'by boiling water',
+  'assumed sea level': 'sea level, for want of anything better',
+} as const;
+
+const handsWords = {
+  visitors: 'adults who may pull for the first time',
+  bare: 'practised adults, bare hands',
+  gloved: 'practised adults, cotton under nitrile',
+  children: 'children',
+} as const;
+
+/** What `kettlehand kitchen` prints. */
+export const kitchenShowTexts = {
+  'kitchen.show.file': ({ path }: { path: string }) => `Kitchen file: ${escapeForTerminal(path)}`,
+  'kitchen.show.no-file': ({ path }: { path: string }) =>
+    `There is no kitchen file yet; this is what is taken. It will be ${escapeForTerminal(path)}. Begin with: kettlehand kitchen set altitude "1450 m"`,
+  'kitchen.show.air': (
+    {
+      pressurePascal,
+      altitudeMetres,
+      waterBoilsCelsius,
+      from,
+    }: {
+      pressurePascal: number;
+      altitudeMetres: number | null;
+      waterBoilsCelsius: number;
+      from: keyof typeof airWords;
+    },
+    printer: Printer,
+  ) =>
+    `Air: ${hectopascals(pressurePascal)}, ${airWords[from]}${altitudeMetres === null ? '' : ` (${printer.metres(altitudeMetres)})`}. Water boils at ${printer.degrees(waterBoilsCelsius)}.`,
+  'kitchen.show.stove': ({ stove, heat }: { stove: string; heat: readonly string[] }) =>
+    `Stove: ${stove}. Knob: ${heat.map(escapeForTerminal).join(', ')}.`,
+  'kitchen.show.pot': (
+    { litres, diameterMillimetres }: { litres: number | null; diameterMillimetres: number | null },
+    printer: Printer,
+  ) =>
+    litres === null && diameterMillimetres === null
+      ? 'Pot: not known.'
+      : `Pot: ${[litres === null ? '' : printer.litres(litres), diameterMillimetres === null ? '' : `${Math.round(diameterMillimetres / 10)} cm across`].filter((part) => part !== '').join(', ')}.`,
+  'kitchen.show.thermometer': ({
+    id,
+    kind,
+    unit,
+    basis,
+    trueCelsius,
+    shownCelsius,
+    sdKelvin,
+  }: {
+    id: string;
+    kind: string;
+    unit: TemperatureUnit;
+    basis: Basis;
+    trueCelsius: number;
+    shownCelsius: number;
+    sdKelvin: number;
+  }) =>
+    `Thermometer ${escapeForTerminal(id)}: ${kind}, ${basisWords[basis]}; shows ${shownOn(shownCelsius, unit)} at ${shownOn(trueCelsius, unit)}, give or take ${Math.round(2 * sdKelvin * (unit === 'F' ? 1.8 : 1))} °${unit}.`,
+  'kitchen.show.room': (
+    { celsius, humidity }: { celsius: number | null; humidity: number | null },
+    printer: Printer,
+  ) =>
+    celsius === null && humidity === null
+      ? 'Room: not known.'
+      : `Room: ${[celsius === null ? '' : printer.degrees(celsius), humidity === null ? '' : `${printer.percent(humidity)} humidity`].filter((part) => part !== '').join(', ')}.`,
+  'kitchen.show.hands': ({ hands }: { hands: keyof typeof handsWords }) =>
+    `Hands that pull: ${handsWords[hands]}.`,
+  'kitchen.saved': ({ path }: { path: string }) => `Saved in ${escapeForTerminal(path)}.`,
+  'kitchen.set-usage': ({ allowed }: { allowed: readonly string[] }) =>
+    `Write a setting and its value, as often as needed: kettlehand kitchen set altitude "1450 m" stove coil. Settings: ${allowed.join(', ')}. "none" forgets one.`,
+  'kitchen.unknown-action': ({ found, nearest }: { found: string; nearest: string | null }) =>
+    `"kitchen ${escapeForTerminal(found)}" is nothing to do.${suggestion(nearest)} Use: kitchen, kitchen set KEY VALUE, kitchen path.`,
+} as const;

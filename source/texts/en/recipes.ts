@@ -163,3 +163,124 @@ export const substitutionTexts = {
   'recipe.swap.starch': ({ items }: { items: readonly string[] }, printer: Printer) =>
     `${printer.list(items.map(escapeForTerminal))} is still made of corn. For somebody who may not have corn, use potato or rice starch and describe it under "declared".`,
 } as const;
+
+const partNames: Readonly<Record<string, string>> = {
+  water: 'water',
+  sucrose: 'sucrose',
+  glucoseSolids: 'glucose solids',
+  invert: 'invert sugar',
+  salt: 'salt',
+  fat: 'fat',
+  other: 'other',
+};
+
+const parts = (composition: Readonly<Record<string, number>>): string =>
+  Object.entries(composition)
+    .filter(([, share]) => share > 0)
+    .toSorted(([, one], [, other]) => other - one)
+    .map(([part, share]) => `${partNames[part] ?? part} ${Math.round(share * 1000) / 10} %`)
+    .join(', ');
+
+type Allergens = { contains: readonly string[]; check: readonly string[]; unknown: boolean };
+
+const allergenWords = ({ contains, check, unknown }: Allergens, printer: Printer): string =>
+  [
+    contains.length > 0 ? `contains ${printer.list(contains.map(escapeForTerminal))}` : '',
+    check.length > 0 ? `read the label for ${printer.list(check.map(escapeForTerminal))}` : '',
+    unknown ? 'not all are known: read every label' : '',
+  ]
+    .filter((part) => part !== '')
+    .join('; ') || 'none of those that are asked for';
+
+const handWords: Readonly<Record<string, string>> = {
+  butter: 'buttered',
+  oil: 'oiled',
+  starch: 'dusted with starch',
+  dry: 'dry',
+};
+
+/** What `kettlehand recipes` prints. */
+export const shelfTexts = {
+  'shelf.unknown-recipe': ({ found, nearest }: { found: string; nearest: string | null }) =>
+    `No recipe is called ${quoted(found)}.${suggestion(nearest)} List them with: kettlehand recipes list. For a file, write its path: ./${escapeForTerminal(found)}.yaml`,
+  'shelf.unknown-action': ({ found, nearest }: { found: string; nearest: string | null }) =>
+    `"recipes ${escapeForTerminal(found)}" is nothing to do.${suggestion(nearest)} Use: recipes list, recipes show NAME, recipes check FILE, recipes items.`,
+  'shelf.name-needed': 'Which one? Use: recipes show NAME. List them with: kettlehand recipes list.',
+  'shelf.file-needed': 'Which file? Use: recipes check FILE.',
+  'shelf.folder-missing': ({ path }: { path: string }) =>
+    `The recipes that come with the program are not at ${escapeForTerminal(path)}. Install it again.`,
+  'shelf.row': (
+    {
+      name,
+      low,
+      high,
+      feels,
+      grams,
+    }: { name: string; low: number; high: number; feels: string; grams: number },
+    printer: Printer,
+  ) =>
+    `${escapeForTerminal(name)}: ${printer.degrees(low)} to ${printer.degrees(high)} at sea level, ${feels}, ${printer.grams(grams)} in the pot`,
+  'shelf.title': ({ name, about }: { name: string; about: string }) =>
+    about === '' ? escapeForTerminal(name) : `${escapeForTerminal(name)}\n${escapeForTerminal(about)}`,
+  'shelf.ingredient': (
+    {
+      amount,
+      grams,
+      name,
+      de,
+      phase,
+    }: { amount: string; grams: number; name: string; de: number | null; phase: string },
+    printer: Printer,
+  ) => {
+    const mass = printer.grams(grams);
+    const written = escapeForTerminal(amount);
+    return `${phase.padEnd(8)} ${escapeForTerminal(name)}${de === null ? '' : ` (${de} DE)`}: ${written === mass ? mass : `${written} (${mass})`}`;
+  },
+  'shelf.target': ({ low, high, feels }: { low: number; high: number; feels: string }, printer: Printer) =>
+    `Cook to ${printer.degrees(low)} to ${printer.degrees(high)} at sea level; in cold water ${feels}.`,
+  'shelf.stir.until-boil': 'Stir until it boils, then leave it still.',
+  'shelf.stir.late': 'Stir gently all through the last part of the boil.',
+  'shelf.wall.lid': 'At the first boil: lid on for 2-3 minutes, staying beside it.',
+  'shelf.wall.brush': 'Walls: a damp long-handled brush early in the boil. No lid.',
+  'shelf.wall.none-late-stir': 'No lid: it foams. Scrape the walls while it is cold.',
+  'shelf.handling': ({ hands, surface, dust }: { hands: string; surface: string; dust: string }) =>
+    `Hands ${handWords[hands] ?? hands}, surface ${handWords[surface] ?? surface}${dust === 'none' ? '' : `, dusted with ${dust === 'starch' ? 'starch' : 'powdered sugar'} after cutting`}.`,
+  'shelf.piece': ({ grams, ropeMillimetres }: { grams: number; ropeMillimetres: number }, printer: Printer) =>
+    `Pieces of ${printer.grams(grams)} from a rope of ${printer.millimetres(ropeMillimetres)}.`,
+  'shelf.balance': ({ ratio }: { ratio: number }) =>
+    Number.isFinite(ratio)
+      ? `${Math.round(ratio * 100)} g of syrup solids and invert sugar to 100 g of sugar.`
+      : 'All of its sugar is of a kind that does not grain.',
+  'shelf.allergens': ({ allergens }: { allergens: Allergens }, printer: Printer) =>
+    `Allergens: ${allergenWords(allergens, printer)}.`,
+  'shelf.item': (
+    {
+      id,
+      name,
+      roles,
+      composition,
+      de,
+      density,
+      allergens,
+    }: {
+      id: string;
+      name: string;
+      roles: readonly string[];
+      composition: Readonly<Record<string, number>>;
+      de: number | null;
+      density: number;
+      allergens: Allergens;
+    },
+    printer: Printer,
+  ) =>
+    [
+      `${id}: ${name}, ${roles.join(', ')}`,
+      `  ${parts(composition)}${de === null ? '' : `; ${de} DE`}; ${Math.round(density * 1000) / 1000} kg per litre`,
+      `  allergens: ${allergenWords(allergens, printer)}`,
+    ].join('\n'),
+  'shelf.source': ({ source }: { source: string }) => `  source: ${source}`,
+  'shelf.fine': ({ file, name }: { file: string; name: string }) =>
+    `${escapeForTerminal(file)}: ${escapeForTerminal(name)} can be cooked.`,
+  'shelf.kitchen-fine': ({ file }: { file: string }) =>
+    `${escapeForTerminal(file)}: this kitchen can be used.`,
+} as const;
