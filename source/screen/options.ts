@@ -1,0 +1,67 @@
+import type { FirstRunAnswers, FirstRunQuestion } from '../kitchen/ask.js';
+import type { Session } from '../session/session.js';
+import type { Message } from '../texts/message.js';
+import type { Printer } from '../units/printer.js';
+
+/** What the console needs of a session: no file, no journal, no physics. */
+export type ConsoleSession = Pick<Session, 'type' | 'advice' | 'now' | 'onSaving' | 'saving' | 'cook'>;
+
+/** How the terminal is used. */
+export type TerminalOptions = {
+  readonly stdin?: NodeJS.ReadStream;
+  readonly stdout?: NodeJS.WriteStream;
+  /** Letters, digits and signs of ASCII only. */
+  readonly ascii?: boolean;
+  /** False: no colour at all; weight and marks stay. */
+  readonly color?: boolean;
+};
+
+export type CookOptions = {
+  readonly session: ConsoleSession;
+  /** Without the bell. */
+  readonly quiet?: boolean;
+  /** Calls back after every event that nobody typed here (a simulated pot); returns how to stop. */
+  readonly onHappening?: (listener: () => void) => () => void;
+  /** Seconds of the cook per second of the wall: 1 unless a rehearsal runs fast. */
+  readonly pace?: number;
+};
+
+export type ConsoleOptions = TerminalOptions & CookOptions;
+
+/** Why the console was left. The terminal is as it was before; closing the session is the caller's. */
+export type ConsoleExit =
+  /** By the person: exit code 0. */
+  | 'left'
+  /** Ctrl+C twice: 130. */
+  | 'interrupted'
+  /** SIGHUP: 129. */
+  | 'hung up'
+  /** SIGTERM: 143. */
+  | 'terminated'
+  /** Nobody reads our output any more. */
+  | 'no reader';
+
+/** A few things to choose from, each with one key; Enter takes the first. */
+export type ChoiceOptions = {
+  readonly say: Message;
+  readonly why?: Message;
+  readonly choices: readonly { readonly key: string; readonly word: string; readonly text: Message }[];
+  readonly printer: Printer;
+};
+
+export type QuestionsOptions = {
+  readonly questions: readonly FirstRunQuestion[];
+  /** The sentence that asks again; null when the answer is understood. */
+  readonly problem: (id: FirstRunQuestion['id'], typed: string) => Message | null;
+  readonly printer: Printer;
+};
+
+/** One terminal session: several screens after each other, restored once. */
+export type Terminal = {
+  /** The word chosen; or why the person left instead. */
+  choose(options: ChoiceOptions): Promise<{ readonly word: string } | { readonly exit: ConsoleExit }>;
+  ask(options: QuestionsOptions): Promise<{ readonly answers: FirstRunAnswers } | { readonly exit: ConsoleExit }>;
+  cook(options: CookOptions): Promise<ConsoleExit>;
+  /** Give the terminal back. May be called more than once. */
+  close(): Promise<void>;
+};
