@@ -34,6 +34,20 @@ const namesOf = async (io: ShelfIo): Promise<ReadonlyMap<string, string>> => {
   return new Map([...found].toSorted(([one], [other]) => one.localeCompare(other, 'en')));
 };
 
+/** A name and every run of its words: "ginger-pull" is near to "hill-hall-ginger-pull". */
+const runsOf = (name: string): readonly string[] => {
+  const parts = name.split('-');
+  return parts.flatMap((_, from) =>
+    parts.slice(from).map((__, to) => parts.slice(from, from + to + 1).join('-')),
+  );
+};
+
+const nearestName = (typed: string, names: readonly string[]): string | null => {
+  const byRun = new Map(names.flatMap((name) => runsOf(name).map((run) => [run, name] as const)));
+  const run = nearest(typed, [...names, ...byRun.keys()]);
+  return run === null ? null : names.includes(run) ? run : (byRun.get(run) ?? null);
+};
+
 /** Every recipe by name, with what is wrong with it where it can't be read. */
 export const shelf = async (io: ShelfIo): Promise<readonly ShelfRecipe[]> => {
   const names = await namesOf(io);
@@ -53,7 +67,7 @@ export const findRecipe = async (typed: string, io: ShelfIo): Promise<NamedText>
   const names = isPath(typed) ? new Map<string, string>() : await namesOf(io);
   const path = isPath(typed) ? typed : names.get(typed.trim().toLowerCase());
   if (path === undefined) {
-    const near = nearest(typed, [...names.keys()]);
+    const near = nearestName(typed, [...names.keys()]);
     return {
       problem: message('shelf.unknown-recipe', { found: typed.slice(0, 60), nearest: near }),
       wrongUse: true,

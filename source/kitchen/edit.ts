@@ -58,6 +58,7 @@ const setOne = (document: Document, key: string, value: string): Message | null 
   const has = isSeq(thermometers) && thermometers.items.length > 0;
   if (key === 'thermometer' && isForgotten(value)) {
     if (has) document.deleteIn(['thermometers', 0]);
+    else document.set('thermometers', document.createNode([]));
     return null;
   }
   if (place[0] === 'thermometers' && !has) {

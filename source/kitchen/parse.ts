@@ -199,8 +199,9 @@ const parseThermometer = (field: Field, kitchenUnit: TemperatureUnit, place: num
   };
 };
 
+/** Nothing said: the usual unchecked one, in the unit of the kitchen. An empty list: there is none. */
 const parseThermometers = (field: Field, unit: TemperatureUnit): readonly Thermometer[] => {
-  if (field.missing) return [];
+  if (field.missing) return defaultKitchen.thermometers.map((thermometer) => ({ ...thermometer, unit }));
   const seen = new Set<string>();
   return field.list(limits.thermometers).flatMap((line, place) => {
     const read = parseThermometer(line, unit, place + 1);

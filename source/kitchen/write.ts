@@ -53,7 +53,7 @@ export const kitchenToYaml = (kitchen: Kitchen): string => {
         diameter: pot.diameterMillimetres === null ? null : `${tidy(pot.diameterMillimetres / 10, 2)} cm`,
       }),
     ),
-    thermometers: thermometers.length === 0 ? null : thermometers.map(thermometerFields),
+    thermometers: thermometers.map(thermometerFields),
     room: unlessEmpty(
       known({
         temperature: room.celsius === null ? null : temperature(room.celsius, kitchen.unit),

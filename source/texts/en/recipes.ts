@@ -176,7 +176,7 @@ const partNames: Readonly<Record<string, string>> = {
 
 const parts = (composition: Readonly<Record<string, number>>): string =>
   Object.entries(composition)
-    .filter(([, share]) => share > 0)
+    .filter(([, share]) => share >= 0.0005)
     .toSorted(([, one], [, other]) => other - one)
     .map(([part, share]) => `${partNames[part] ?? part} ${Math.round(share * 1000) / 10} %`)
     .join(', ');
