@@ -61,7 +61,12 @@ const boilOf = function* (syrup: Syrup, curve: BoilingCurve, endCelsius: number)
  * Share of the sucrose that acid splits in a boil of usual length, 0 to 1; 0 without acid. Water leaves evenly.
  * Good for the order of magnitude only (see sugar/inversion.ts).
  */
-export const invertedInBoil = (recipe: Recipe, syrup: Syrup, curve: BoilingCurve, endCelsius: number): number => {
+export const invertedInBoil = (
+  recipe: Recipe,
+  syrup: Syrup,
+  curve: BoilingCurve,
+  endCelsius: number,
+): number => {
   const ph = boilPh(recipe, syrup);
   return ph === null || syrup.sucroseGrams === 0 ? 0 : invertedFraction(boilOf(syrup, curve, endCelsius), ph);
 };

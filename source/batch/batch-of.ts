@@ -5,7 +5,14 @@ import { recipeNotes } from '../recipe/notes.js';
 import type { Recipe } from '../recipe/recipe.js';
 import { syrupLitres } from '../sugar/density.js';
 import { type Stage, stageFromSeaLevelCelsius, stages } from '../sugar/stages.js';
-import { type BoilingCurve, boilingCurve, dissolvedGrams, solidsFraction, type Syrup, totalGrams } from '../sugar/syrup.js';
+import {
+  type BoilingCurve,
+  boilingCurve,
+  dissolvedGrams,
+  type Syrup,
+  solidsFraction,
+  totalGrams,
+} from '../sugar/syrup.js';
 import { invertedInBoil } from './acid.js';
 import type { Batch } from './batch.js';
 import { candyOf, usualRoomCelsius } from './candy.js';
@@ -61,7 +68,13 @@ export const batchOf = (recipe: Recipe, kitchen: Kitchen, options: BatchOptions 
   const atCeiling = cookedAt(syrup, later, curve, window.todayCelsius[1]);
   const startsCelsius = startsAt(syrup, curve);
   const roomCelsius = kitchen.room.celsius ?? usualRoomCelsius;
-  const candy = candyOf(atFloor, atAim, atCeiling, invertedInBoil(recipe, syrup, curve, window.aimCelsius), roomCelsius);
+  const candy = candyOf(
+    atFloor,
+    atAim,
+    atCeiling,
+    invertedInBoil(recipe, syrup, curve, window.aimCelsius),
+    roomCelsius,
+  );
 
   const batch: Omit<Batch, 'notes'> = {
     recipe,
@@ -86,7 +99,10 @@ export const batchOf = (recipe: Recipe, kitchen: Kitchen, options: BatchOptions 
     stageFromCelsius: stagesToday(curve),
     boil: {
       startsCelsius,
-      solidsFractionAtTarget: ascending(curve.solidsAt(window.todayCelsius[0]), curve.solidsAt(window.todayCelsius[1])),
+      solidsFractionAtTarget: ascending(
+        curve.solidsAt(window.todayCelsius[0]),
+        curve.solidsAt(window.todayCelsius[1]),
+      ),
       waterToBoilAwayGrams: ascending(
         syrup.waterGrams - atFloor.inPot.waterGrams,
         syrup.waterGrams - atCeiling.inPot.waterGrams,

@@ -3,8 +3,8 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Firmness } from '../sugar/glass.js';
 import type { GrainRisk } from '../sugar/solubility.js';
-import type { BoilingCurve, Syrup } from '../sugar/syrup.js';
 import type { ColdWaterOutcome, Stage } from '../sugar/stages.js';
+import type { BoilingCurve, Syrup } from '../sugar/syrup.js';
 import type { Message } from '../texts/message.js';
 import type { RoomAir } from './humidity.js';
 
@@ -43,7 +43,11 @@ export type Batch = {
   };
   /** Lower bound of each stage at today's pressure, true Celsius; -Infinity for the first. */
   readonly stageFromCelsius: Readonly<Record<Stage, number>>;
-  readonly boil: { readonly startsCelsius: number; readonly solidsFractionAtTarget: Pair; readonly waterToBoilAwayGrams: Pair };
+  readonly boil: {
+    readonly startsCelsius: number;
+    readonly solidsFractionAtTarget: Pair;
+    readonly waterToBoilAwayGrams: Pair;
+  };
   readonly candy: {
     readonly moistureFraction: Pair;
     readonly glassTransitionCelsius: Pair;

@@ -23,11 +23,9 @@ export const candyOf = (
   invertedFraction: number,
   roomCelsius: number,
 ): Batch['candy'] => {
-  const [floor, aim, ceiling] = [atFloor, atAim, atCeiling].map(({ candy }) => afterInversion(candy, invertedFraction)) as [
-    Syrup,
-    Syrup,
-    Syrup,
-  ];
+  const [floor, aim, ceiling] = [atFloor, atAim, atCeiling].map(({ candy }) =>
+    afterInversion(candy, invertedFraction),
+  ) as [Syrup, Syrup, Syrup];
   const glass: Pair = ascending(glassTransitionCelsius(floor), glassTransitionCelsius(ceiling));
   const glassAtAim = glassTransitionCelsius(aim);
   const humid = [equilibriumHumidity(floor, roomCelsius), equilibriumHumidity(ceiling, roomCelsius)];

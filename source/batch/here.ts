@@ -26,6 +26,10 @@ export const hereToday = (kitchen: Kitchen, checks: Checks = noChecks, thermomet
   return {
     air,
     dial: thermometer ? dial : { ...dial, present: false },
-    notes: [...notes, ...airNotes(kitchen, checks), ...(thermometer ? dialNotes(kitchen, 'pot', checks) : [message('kitchen.note.no-thermometer')])],
+    notes: [
+      ...notes,
+      ...airNotes(kitchen, checks),
+      ...(thermometer ? dialNotes(kitchen, 'pot', checks) : [message('kitchen.note.no-thermometer')]),
+    ],
   };
 };

@@ -1,4 +1,4 @@
-import { saturationPascal, waterMolarGrams, zeroCelsiusKelvin, gasConstant } from '../sugar/water.js';
+import { gasConstant, saturationPascal, waterMolarGrams, zeroCelsiusKelvin } from '../sugar/water.js';
 import type { Pair } from './batch.js';
 import { dampRoomHumidity } from './target.js';
 
@@ -26,7 +26,11 @@ const vapourGramsPerCubicMetre = (celsius: number): number =>
  * How soon a piece goes sticky unwrapped: the room's air brings water as long as it is damper than the air with which
  * the candy is in balance. Humidities as fractions.
  */
-export const roomAirFor = (equilibriumRelativeHumidity: Pair, roomCelsius: number, humidity: number): RoomAir => {
+export const roomAirFor = (
+  equilibriumRelativeHumidity: Pair,
+  roomCelsius: number,
+  humidity: number,
+): RoomAir => {
   const middle = (equilibriumRelativeHumidity[0] + equilibriumRelativeHumidity[1]) / 2;
   const excess = humidity - middle;
   const damp = humidity >= dampRoomHumidity;

@@ -12,8 +12,6 @@ const leastSolidsGrams = 200;
 const cutLimitsMillimetres = { short: 4, long: 80 } as const;
 /** From this target (sea level) glass is what is wanted: hard crack begins. */
 const hardCandyCelsius = 146;
-/** Sooner than this a piece left unwrapped matters for the cook. */
-const wrapSoonSeconds = 12 * 3600;
 /** Mass of dry solids in a gram of ordinary glucose syrup. */
 const syrupSolids = 0.8;
 
@@ -24,13 +22,22 @@ const pot: Note = (batch) => {
   const { neededLitres, haveLitres } = batch.pot;
   return split === null || haveLitres === null
     ? null
-    : message('plan.note.pot', { neededLitres, haveLitres, batches: split.batches, factor: split.factor });
+    : message('plan.note.pot', {
+        neededLitres,
+        haveLitres,
+        batches: split.batches,
+        eachGrams: batch.totalGrams * split.share,
+        mostShare: split.mostShare,
+      });
 };
 
 const stem: Note = ({ pot: { stemCovered, depthMillimetres }, dial }) =>
   stemCovered !== false || depthMillimetres === null || dial.stemMillimetres === null
     ? null
-    : message('plan.note.stem', { depthMillimetres: depthMillimetres[1], stemMillimetres: dial.stemMillimetres });
+    : message('plan.note.stem', {
+        depthMillimetres: depthMillimetres[1],
+        stemMillimetres: dial.stemMillimetres,
+      });
 
 const beyond: Note = (_, { beyondCurve }) => (beyondCurve ? message('plan.note.beyond-curve') : null);
 
@@ -41,13 +48,15 @@ const dry: Note = ({ boil, target }) =>
 
 const damp: Note = ({ room }) => (room?.damp ? message('plan.note.damp', { humidity: room.humidity }) : null);
 
-const sticky: Note = ({ room }) =>
-  room === null || room.stickySeconds === null || room.stickySeconds[1] > wrapSoonSeconds
+const sticky: Note = ({ room, candy }) =>
+  room === null || room.stickySeconds === null || room.humidity <= candy.equilibriumRelativeHumidity[1]
     ? null
     : message('plan.note.sticky', { seconds: room.stickySeconds, humidity: room.humidity });
 
 const grain: Note = ({ candy: { grainRisk, doctorMissingGrams } }) =>
-  grainRisk === 'low' ? null : message('plan.note.grain', { risk: grainRisk, syrupGrams: doctorMissingGrams / syrupSolids });
+  grainRisk === 'low'
+    ? null
+    : message('plan.note.grain', { risk: grainRisk, syrupGrams: doctorMissingGrams / syrupSolids });
 
 const firmness: Note = ({ candy, target }) =>
   candy.firmness === 'runny'

@@ -27,7 +27,10 @@ export const potFor = (question: PotQuestion): Batch['pot'] => {
   const depths: Batch['pot']['depthMillimetres'] =
     diameterMillimetres === null
       ? null
-      : [depthMillimetres(startMillilitres, diameterMillimetres), depthMillimetres(endMillilitres, diameterMillimetres)];
+      : [
+          depthMillimetres(startMillilitres, diameterMillimetres),
+          depthMillimetres(endMillilitres, diameterMillimetres),
+        ];
   return {
     neededLitres,
     haveLitres: litres,

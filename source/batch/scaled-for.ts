@@ -1,8 +1,8 @@
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Recipe } from '../recipe/recipe.js';
 import { scaleRecipe } from '../recipe/scale.js';
-import { type BatchOptions, batchOf } from './batch-of.js';
 import type { Batch } from './batch.js';
+import { type BatchOptions, batchOf } from './batch-of.js';
 
 /** How much is wanted. Children are counted among the guests. */
 export type Want =

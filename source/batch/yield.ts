@@ -55,7 +55,13 @@ export const pieceGrams = (
 ): number => ropeSquareCentimetres(ropeMillimetres) * (cutMillimetres / 10) * gramsPerCubicCentimetre;
 
 /** What a batch gives: mass, pieces, portions for hands, rope and papers. */
-export const yieldOf = ({ cookedGrams, pieceGrams: grams, ropeMillimetres, hands, pullers }: YieldQuestion): Batch['yield'] => {
+export const yieldOf = ({
+  cookedGrams,
+  pieceGrams: grams,
+  ropeMillimetres,
+  hands,
+  pullers,
+}: YieldQuestion): Batch['yield'] => {
   const expectedGrams = times(boxShare, cookedGrams);
   const pieces: Spread = {
     low: wholePieces(expectedGrams.low / grams),

@@ -21,7 +21,12 @@ export type ExitCode = 0 | 1 | 2;
 export const plainPrinter: Printer = printer({ unit: 'C', toShownCelsius: (celsius) => celsius });
 
 /** Say one sentence on standard error and end. */
-export const fail = (io: CommandIo, code: ExitCode, said: Message, print: Printer = plainPrinter): ExitCode => {
+export const fail = (
+  io: CommandIo,
+  code: ExitCode,
+  said: Message,
+  print: Printer = plainPrinter,
+): ExitCode => {
   io.err(`${words(said, print)}\n`);
   return code;
 };
@@ -29,6 +34,8 @@ export const fail = (io: CommandIo, code: ExitCode, said: Message, print: Printe
 /** Say everything that is wrong with a file, one line each, and end. */
 export const failFile = (io: CommandIo, problems: readonly FileProblem[]): ExitCode => {
   for (const { file, line, field, message: said } of problems)
-    io.err(`${words(message('yaml.place', { file, line, field }), plainPrinter)}${words(said, plainPrinter)}\n`);
+    io.err(
+      `${words(message('yaml.place', { file, line, field }), plainPrinter)}${words(said, plainPrinter)}\n`,
+    );
   return 1;
 };

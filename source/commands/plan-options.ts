@@ -25,7 +25,8 @@ export const altitudeRangeMetres = [-450, 5500] as const;
 const most = { pieces: 5000, guests: 500, batch: 20 } as const;
 const potRangeLitres = [0.3, 30] as const;
 
-const inRange = (value: number, [low, high]: readonly [number, number]): boolean => value >= low && value <= high;
+const inRange = (value: number, [low, high]: readonly [number, number]): boolean =>
+  value >= low && value <= high;
 
 export const readAltitude = (typed: string): Read<number> => {
   const altitude = parseAltitude(typed);
@@ -59,7 +60,8 @@ type Counted = 'pieces' | 'guests' | 'children' | 'batch';
 
 const readCount = (option: Counted, given: number | string): Read<number> => {
   const found = String(given).trim();
-  const value = typeof given === 'number' ? given : /^[+-]?(\d+\.?\d*|\.\d+)$/.test(found) ? Number(found) : Number.NaN;
+  const value =
+    typeof given === 'number' ? given : /^[+-]?(\d+\.?\d*|\.\d+)$/.test(found) ? Number(found) : Number.NaN;
   const whole = option !== 'batch';
   const highest = option === 'children' ? most.guests : most[option];
   const lowest = option === 'children' ? 0 : Number.MIN_VALUE;
@@ -100,7 +102,10 @@ export const readWant = (options: PlanOptions, potLitres: number | null): Read<W
  * The kitchen with what the command line says of place and pot. An altitude given alone replaces the file's place,
  * pressure and all; a pressure is set against the file's altitude, so that one reduced to sea level is noticed.
  */
-export const readPlace = (kitchen: Kitchen, options: PlanOptions): Read<{ kitchen: Kitchen; potLitres: number | null }> => {
+export const readPlace = (
+  kitchen: Kitchen,
+  options: PlanOptions,
+): Read<{ kitchen: Kitchen; potLitres: number | null }> => {
   let place = kitchen;
   if (options.altitude !== undefined) {
     const altitude = readAltitude(options.altitude);
@@ -118,7 +123,10 @@ export const readPlace = (kitchen: Kitchen, options: PlanOptions): Read<{ kitche
   const samePot = kitchen.pot.litres === pot.value;
   return {
     value: {
-      kitchen: { ...place, pot: { litres: pot.value, diameterMillimetres: samePot ? kitchen.pot.diameterMillimetres : null } },
+      kitchen: {
+        ...place,
+        pot: { litres: pot.value, diameterMillimetres: samePot ? kitchen.pot.diameterMillimetres : null },
+      },
       potLitres: pot.value,
     },
   };

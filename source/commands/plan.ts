@@ -1,5 +1,5 @@
-import { batchOf, type BatchOptions } from '../batch/batch-of.js';
 import type { Batch } from '../batch/batch.js';
+import { type BatchOptions, batchOf } from '../batch/batch-of.js';
 import { refusalOf } from '../batch/refusal.js';
 import { scaledFor, type Want } from '../batch/scaled-for.js';
 import { splitFor } from '../batch/split.js';
@@ -44,7 +44,7 @@ const recipeFrom = (named: NamedText, io: CommandIo): WithNotes | ExitCode => {
 const printerFor = ({ dial }: Batch): Printer =>
   printer({ unit: dial.unit, toShownCelsius: (celsius) => dial.toShownCelsius(celsius) });
 
-/** A batch that would foam over the pot is not planned: the size that fits is said instead. */
+/** A size that was asked for and would foam over the pot is not planned: the size that fits is said instead. */
 const foamsOver = (batch: Batch, io: CommandIo): ExitCode | null => {
   const split = splitFor(batch.pot);
   const { neededLitres, haveLitres } = batch.pot;
@@ -56,8 +56,8 @@ const foamsOver = (batch: Batch, io: CommandIo): ExitCode | null => {
       neededLitres,
       haveLitres,
       batches: split.batches,
-      totalGrams: batch.totalGrams * split.factor,
-      pieces: Math.floor(batch.yield.pieces.typical * split.factor),
+      eachGrams: batch.totalGrams * split.share,
+      mostPieces: Math.floor(batch.yield.pieces.typical * split.mostShare),
     }),
     printerFor(batch),
   );
@@ -86,12 +86,15 @@ export const plan = async (options: PlanOptions, io: PlanIo): Promise<ExitCode> 
   const [low, high] = batchRangeGrams;
   if (batch.totalGrams < low || batch.totalGrams > high)
     return fail(io, 1, message('plan.bad.size', { grams: batch.totalGrams, low, high }));
-  const refused = foamsOver(batch, io);
+  const refused = want.value === null ? null : foamsOver(batch, io);
   if (refused !== null) return refused;
 
   const noted: Batch = { ...batch, notes: [...batch.notes, ...read.notes] };
   const print = printerFor(noted);
   if (options.json) io.out(`${JSON.stringify(planJson(noted, print), null, 2)}\n`);
-  else io.out(options.explain ? `${planText(noted, print)}\n${planExplain(noted, print)}` : planText(noted, print));
+  else
+    io.out(
+      options.explain ? `${planText(noted, print)}\n${planExplain(noted, print)}` : planText(noted, print),
+    );
   return 0;
 };

@@ -1,7 +1,14 @@
 import { airNotes, airOf } from '../kitchen/air.js';
 import { defaultKitchen } from '../kitchen/default.js';
 import { OutOfRange } from '../sugar/out-of-range.js';
-import { type BoilingCurve, boilingCurve, solidsFraction, type Syrup, totalGrams, withWater } from '../sugar/syrup.js';
+import {
+  type BoilingCurve,
+  boilingCurve,
+  type Syrup,
+  solidsFraction,
+  totalGrams,
+  withWater,
+} from '../sugar/syrup.js';
 import { type Message, message, words } from '../texts/message.js';
 import { parseTemperature, toCelsius } from '../units/temperature.js';
 import { type CommandIo, type ExitCode, fail, plainPrinter } from './io.js';
@@ -55,7 +62,8 @@ export const syrupJson = (syrup: Syrup, pressurePascal: number, boiled: Boiled) 
   const curve = boilingCurve(syrup, pressurePascal);
   const solids = solidsOf(boiled, syrup, curve);
   const celsius = curve.celsiusAt(solids);
-  const waterGrams = boiled.kind === 'as it is' ? syrup.waterGrams : (curve.dissolvedGrams * (1 - solids)) / solids;
+  const waterGrams =
+    boiled.kind === 'as it is' ? syrup.waterGrams : (curve.dissolvedGrams * (1 - solids)) / solids;
   return {
     version: 1,
     pressurePascal: decimals(pressurePascal, 1),
@@ -101,7 +109,9 @@ export const syrup = (options: SyrupOptions, io: CommandIo): ExitCode => {
   if (from !== 'assumed sea level')
     for (const note of airNotes(kitchen)) io.err(`${words(note, plainPrinter)}\n`);
   io.out(
-    options.json ? `${JSON.stringify(result, null, 2)}\n` : `${words(message('syrup.result', result), plainPrinter)}\n`,
+    options.json
+      ? `${JSON.stringify(result, null, 2)}\n`
+      : `${words(message('syrup.result', result), plainPrinter)}\n`,
   );
   return 0;
 };

@@ -18,7 +18,11 @@ const span = (seconds: { low: number; typical: number; high: number }) => ({
 
 export type Questioned = { readonly typed: string; readonly because: Message; readonly kept: boolean } | null;
 
-export const questionedBy = (queried: Queried): Questioned => ({ typed: queried.typed, because: queried.because, kept: false });
+export const questionedBy = (queried: Queried): Questioned => ({
+  typed: queried.typed,
+  because: queried.because,
+  kept: false,
+});
 
 export const questionedReading = (typed: string, doubt: Doubt): Questioned => ({
   typed,
@@ -45,8 +49,13 @@ export const adviceJson = (advice: Advice, printer: Printer, questioned: Questio
         ? null
         : { id: question.id, text: say(question.text), answers: question.answers, safe: question.safe },
     temperature:
-      temperature === null ? null : { celsius: rounded(temperature.celsius, 2), sd: rounded(temperature.sd, 2) },
-    stages: stages === null ? null : Object.fromEntries(Object.entries(stages).map(([stage, p]) => [stage, rounded(p, 6)])),
+      temperature === null
+        ? null
+        : { celsius: rounded(temperature.celsius, 2), sd: rounded(temperature.sd, 2) },
+    stages:
+      stages === null
+        ? null
+        : Object.fromEntries(Object.entries(stages).map(([stage, p]) => [stage, rounded(p, 6)])),
     forecast:
       forecast === null
         ? null
@@ -62,9 +71,17 @@ export const adviceJson = (advice: Advice, printer: Printer, questioned: Questio
     offTheHeat: advice.offTheHeat,
     nextReadingSeconds: advice.nextReadingSeconds === null ? null : rounded(advice.nextReadingSeconds, 1),
     changesAt: advice.changesAt === null ? null : rounded(advice.changesAt, 3),
-    timers: advice.timers.map(({ id, until, due }) => ({ id, until: until === null ? null : rounded(until, 3), due })),
+    timers: advice.timers.map(({ id, until, due }) => ({
+      id,
+      until: until === null ? null : rounded(until, 3),
+      due,
+    })),
     troubles: advice.troubles.map(({ name, since }) => ({ name, since: rounded(since, 3) })),
-    warnings: advice.warnings.map((warning) => ({ id: warning.id, level: warning.level, text: warningText(warning, printer) })),
+    warnings: advice.warnings.map((warning) => ({
+      id: warning.id,
+      level: warning.level,
+      text: warningText(warning, printer),
+    })),
     queried:
       questioned === null
         ? null

@@ -16,7 +16,10 @@ const fraction = round(4);
 const litres = round(3);
 const millimetres = round(1);
 
-const pair = (values: Pair, as: (value: number) => number): [number, number] => [as(values[0]), as(values[1])];
+const pair = (values: Pair, as: (value: number) => number): [number, number] => [
+  as(values[0]),
+  as(values[1]),
+];
 const spread = ({ low, typical, high }: Spread, as: (value: number) => number): Spread => ({
   low: as(low),
   typical: as(typical),
@@ -37,7 +40,11 @@ export const planJson = (batch: Batch, printer: Printer) => {
   return {
     version: 1,
     recipe: recipe.name,
-    ingredients: recipe.ingredients.map(({ item, grams: mass, amount }) => ({ item, grams: grams(mass), amount })),
+    ingredients: recipe.ingredients.map(({ item, grams: mass, amount }) => ({
+      item,
+      grams: grams(mass),
+      amount,
+    })),
     batch: {
       totalGrams: grams(batch.totalGrams),
       waterGrams: grams(batch.waterGrams),

@@ -1,6 +1,7 @@
 import type { Batch } from '../batch/batch.js';
 import { effectOf } from '../batch/effect.js';
 import type { IngredientPhase } from '../recipe/recipe.js';
+import { handLimitCelsius } from '../sugar/skin.js';
 import { type Message, message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
 import { beside, sheetColumns, wrapped } from './layout.js';
@@ -74,7 +75,7 @@ const readings = ({ target, boil, air, dial, kitchen }: Batch): readonly Row[] =
 ];
 
 const results = (batch: Batch): readonly Row[] => {
-  const { candy, recipe, yield: yields } = batch;
+  const { candy, kitchen, recipe, yield: yields } = batch;
   const { expectedGrams, pieces, portions } = yields;
   return [
     {
@@ -94,7 +95,10 @@ const results = (batch: Batch): readonly Row[] => {
     {
       label: message('plan.portions.label'),
       value: message('plan.portions', portions),
-      why: message('plan.portions.why', { pulls: candy.pullsCelsius }),
+      why: message('plan.portions.why', {
+        limit: handLimitCelsius(kitchen.hands),
+        stiff: candy.pullsCelsius[0],
+      }),
     },
     {
       label: message('plan.rope.label'),
@@ -129,14 +133,22 @@ const rowLines = ({ label, value, why }: Row, printer: Printer): readonly string
   ...beside('', words(why, printer), labelColumn),
 ];
 
-const noteLines = (batch: Batch, printer: Printer): readonly string[] =>
-  batch.notes.length === 0
+/** Nobody starts weighing before these are read. */
+const first: ReadonlySet<string> = new Set(['plan.note.pot', 'plan.note.dry', 'plan.note.air']);
+
+const firstLines = (batch: Batch, printer: Printer): readonly string[] =>
+  batch.notes.filter(({ id }) => first.has(id)).flatMap((note) => ['', ...wrapped(words(note, printer))]);
+
+const noteLines = (batch: Batch, printer: Printer): readonly string[] => {
+  const others = batch.notes.filter(({ id }) => !first.has(id));
+  return others.length === 0
     ? []
     : [
         '',
         words(message('plan.notes.label'), printer),
-        ...batch.notes.flatMap((note) => wrapped(`- ${words(note, printer)}`, sheetColumns, 2)),
+        ...others.flatMap((note) => wrapped(`- ${words(note, printer)}`, sheetColumns, 2)),
       ];
+};
 
 /**
  * The plan for people, lines of at most 78 columns: what to weigh, the temperatures on this thermometer, what to expect,
@@ -145,6 +157,7 @@ const noteLines = (batch: Batch, printer: Printer): readonly string[] =>
 export const planText = (batch: Batch, printer: Printer): string =>
   [
     words(message('plan.title', { name: batch.recipe.name }), printer),
+    ...firstLines(batch, printer),
     '',
     ...ingredientLines(batch, printer),
     '',

@@ -3,6 +3,8 @@ import type { Printer } from '../../units/printer.js';
 
 type Span = readonly [low: number, high: number];
 
+/** A share rounded down, so that what is said fits: "0.9". */
+const downTo = (share: number): string => String(Math.floor(share * 100) / 100);
 const kilopascals = (pascal: number): string => `${(pascal / 1000).toFixed(1)} kPa`;
 
 /** What is odd about a batch, and what to do. */
@@ -10,20 +12,32 @@ export const batchNoteTexts = {
   'plan.note.air': ({ pressurePascal, usedPascal }: { pressurePascal: number; usedPascal: number }) =>
     `An air pressure of ${kilopascals(pressurePascal)} is outside what is known of boiling syrup; ${kilopascals(usedPascal)} is used. Trust what fingers feel in cold water.`,
   'plan.note.pot': (
-    { neededLitres, haveLitres, batches, factor }: { neededLitres: number; haveLitres: number; batches: number; factor: number },
+    {
+      neededLitres,
+      haveLitres,
+      batches,
+      eachGrams,
+      mostShare,
+    }: { neededLitres: number; haveLitres: number; batches: number; eachGrams: number; mostShare: number },
     printer: Printer,
   ) =>
-    `This would foam over: it needs a pot of ${printer.litres(neededLitres)}, four times its volume, and yours holds ${printer.litres(haveLitres)}. Cook it in ${batches} equal batches (each ${printer.percent(factor)} of this), or take a larger pot.`,
+    `This would foam over: it needs a pot of ${printer.litres(neededLitres)}, four times its volume, and yours holds ${printer.litres(haveLitres)}. Cook ${downTo(mostShare)} of it, or ${batches} batches of ${printer.grams(eachGrams)} each, or take a larger pot.`,
   'plan.note.beyond-curve':
     'The target lies beyond what is known of this syrup. The nearest known temperature is used; trust what fingers feel in cold water.',
-  'plan.note.dry': ({ startsCelsius, floorCelsius }: { startsCelsius: number; floorCelsius: number }, printer: Printer) =>
+  'plan.note.dry': (
+    { startsCelsius, floorCelsius }: { startsCelsius: number; floorCelsius: number },
+    printer: Printer,
+  ) =>
     `There is so little water in this that it would boil at ${printer.dial(startsCelsius)}, above the floor of its target (${printer.dial(floorCelsius)}), and burn before the sugar dissolves. Add water: the boil drives it off again.`,
   'plan.note.stem': (
     { depthMillimetres, stemMillimetres }: { depthMillimetres: number; stemMillimetres: number },
     printer: Printer,
   ) =>
     `At the end the syrup stands ${printer.millimetres(depthMillimetres)} deep, and the thermometer wants ${printer.millimetres(stemMillimetres)}: it would read low. Tilt the pot for each reading so that the syrup gathers around it, or use a narrower pot.`,
-  'plan.note.grain': ({ risk, syrupGrams }: { risk: 'some' | 'high'; syrupGrams: number }, printer: Printer) =>
+  'plan.note.grain': (
+    { risk, syrupGrams }: { risk: 'some' | 'high'; syrupGrams: number },
+    printer: Printer,
+  ) =>
     `${risk === 'high' ? 'This will most likely grain' : 'This may grain'}. ${printer.grams(syrupGrams)} more glucose or corn syrup would take that risk away.`,
   'plan.note.runny':
     'Cooked to this target it stays too soft to hold a shape. Raise the target, or take less syrup.',
@@ -38,7 +52,11 @@ export const batchNoteTexts = {
   'plan.note.small': ({ solidsGrams }: { solidsGrams: number }, printer: Printer) =>
     `So little syrup (${printer.grams(solidsGrams)} of sugars) rises fast and is over the target within moments. Use low heat and a small pot, or make more.`,
   'plan.note.cut': (
-    { cutMillimetres, grams, ropeMillimetres }: { cutMillimetres: number; grams: number; ropeMillimetres: number },
+    {
+      cutMillimetres,
+      grams,
+      ropeMillimetres,
+    }: { cutMillimetres: number; grams: number; ropeMillimetres: number },
     printer: Printer,
   ) =>
     `A piece of ${printer.grams(grams)} from a rope of ${printer.millimetres(ropeMillimetres)} would be ${printer.millimetres(cutMillimetres)} long. Change one of the two under "piece".`,
@@ -46,15 +64,43 @@ export const batchNoteTexts = {
 
 /** Why there is no plan. */
 export const planProblemTexts = {
-  'plan.bad.nothing-boils':
-    'Nothing in the pot dissolves: sugar or syrup has to go in at phase mix or boil.',
-  'plan.bad.air': ({ pressurePascal, lowPascal, highPascal }: { pressurePascal: number; lowPascal: number; highPascal: number }) =>
+  'plan.bad.nothing-boils': 'Nothing in the pot dissolves: sugar or syrup has to go in at phase mix or boil.',
+  'plan.bad.air': ({
+    pressurePascal,
+    lowPascal,
+    highPascal,
+  }: {
+    pressurePascal: number;
+    lowPascal: number;
+    highPascal: number;
+  }) =>
     `An air pressure of ${kilopascals(pressurePascal)} is outside what is known of boiling syrup, ${kilopascals(lowPascal)} to ${kilopascals(highPascal)} (about 5,500 m above the sea to 700 m below). Check altitude, pressure and the reading in boiling water.`,
-  'plan.bad.altitude': ({ found, low, high }: { found: string; low: number; high: number }, printer: Printer) =>
+  'plan.bad.altitude': (
+    { found, low, high }: { found: string; low: number; high: number },
+    printer: Printer,
+  ) =>
     `"${escapeForTerminal(found)}" is no altitude for a kitchen: ${printer.metres(low)} to ${printer.metres(high)} can be planned. Type for example --altitude 1450m or --altitude 4750ft.`,
-  'plan.bad.pressure': ({ found, lowPascal, highPascal }: { found: string; lowPascal: number; highPascal: number }) =>
+  'plan.bad.pressure': ({
+    found,
+    lowPascal,
+    highPascal,
+  }: {
+    found: string;
+    lowPascal: number;
+    highPascal: number;
+  }) =>
     `"${escapeForTerminal(found)}" is no air pressure on a kitchen's barometer: ${kilopascals(lowPascal)} to ${kilopascals(highPascal)} can be planned. Type for example --pressure 850hPa, as measured and not reduced to sea level.`,
-  'plan.bad.count': ({ option, found, whole, most }: { option: string; found: string; whole: boolean; most: number }) =>
+  'plan.bad.count': ({
+    option,
+    found,
+    whole,
+    most,
+  }: {
+    option: string;
+    found: string;
+    whole: boolean;
+    most: number;
+  }) =>
     `--${option} needs a ${whole ? 'whole number' : 'number'} above 0 and up to ${most}, and "${escapeForTerminal(found)}" is none. Type for example --${option} ${whole ? '24' : '1.5'}.`,
   'plan.bad.children': ({ guests, children }: { guests: number; children: number }) =>
     `${children} children among ${guests} guests can't be: children are counted among the guests. Type for example --guests 24 --children 10.`,
@@ -69,12 +115,12 @@ export const planProblemTexts = {
       neededLitres,
       haveLitres,
       batches,
-      totalGrams,
-      pieces,
-    }: { neededLitres: number; haveLitres: number; batches: number; totalGrams: number; pieces: number },
+      eachGrams,
+      mostPieces,
+    }: { neededLitres: number; haveLitres: number; batches: number; eachGrams: number; mostPieces: number },
     printer: Printer,
   ) =>
-    `This would foam over: it needs a pot of ${printer.litres(neededLitres)}, four times its volume, and yours holds ${printer.litres(haveLitres)}. Cook ${batches} batches of ${printer.grams(totalGrams)} (add --pieces ${pieces} for the plan of one), or take a larger pot.`,
+    `This would foam over: it needs a pot of ${printer.litres(neededLitres)}, four times its volume, and yours holds ${printer.litres(haveLitres)}. Up to ${mostPieces} pieces at a time fit (--pieces ${mostPieces}): cook ${batches} batches of ${printer.grams(eachGrams)} each, or take a larger pot.`,
   'plan.bad.size': ({ grams, low, high }: { grams: number; low: number; high: number }, printer: Printer) =>
     `That would be a batch of ${printer.grams(grams)}; ${printer.grams(low)} to ${printer.grams(high)} can be planned. Ask for ${grams > high ? 'less' : 'more'}.`,
 } as const;

@@ -53,8 +53,10 @@ export const planSheetTexts = {
     `${escapeForTerminal(name)} (${escapeForTerminal(amount)})`,
 
   'plan.place.label': 'Place',
-  'plan.place': ({ boils, altitudeMetres }: { boils: number; altitudeMetres: number | null }, printer: Printer) =>
-    `water boils at ${printer.degrees(boils)}${altitudeWords(altitudeMetres, printer)}`,
+  'plan.place': (
+    { boils, altitudeMetres }: { boils: number; altitudeMetres: number | null },
+    printer: Printer,
+  ) => `water boils at ${printer.degrees(boils)}${altitudeWords(altitudeMetres, printer)}`,
   'plan.place.why': ({ from }: { from: keyof typeof airFrom }) => airFrom[from],
 
   'plan.pot.label': 'Pot',
@@ -62,7 +64,9 @@ export const planSheetTexts = {
     `${printer.litres(needed)} or larger${have === null ? '' : `; yours holds ${printer.litres(have)}`}`,
   'plan.pot.why': ({ depth }: { depth: Span | null }, printer: Printer) =>
     `four times the syrup, because it rises${
-      depth === null ? '' : `; ${spanOf(printer.millimetres(depth[0]).replace(/ .*/, ''), printer.millimetres(depth[1]))} deep`
+      depth === null
+        ? ''
+        : `; ${spanOf(printer.millimetres(depth[0]).replace(/ .*/, ''), printer.millimetres(depth[1]))} deep`
     }`,
 
   'plan.boil.label': 'Boil',
@@ -72,29 +76,32 @@ export const planSheetTexts = {
 
   'plan.takeoff.label': 'Take off',
   'plan.takeoff': ({ celsius }: { celsius: number }, printer: Printer) => `at ${printer.dial(celsius)}`,
-  'plan.takeoff.why': ({ kelvin, aim, stove }: { kelvin: number; aim: number; stove: string }, printer: Printer) =>
+  'plan.takeoff.why': (
+    { kelvin, aim, stove }: { kelvin: number; aim: number; stove: string },
+    printer: Printer,
+  ) =>
     `onto a trivet: the pot's heat (${stove}) carries it ${printer.rise(kelvin)} on, to ${printer.dial(aim)}`,
 
   'plan.target.label': 'Target',
   'plan.target': ({ window, feels }: { window: Span; feels: string }, printer: Printer) =>
     `${printer.dialSpan(window[0], window[1])}, ${feels} in cold water`,
-  'plan.target.why': (
-    { seaLevel, kelvin }: { seaLevel: Span; kelvin: number },
-    printer: Printer,
-  ) => {
+  'plan.target.why': ({ seaLevel, kelvin }: { seaLevel: Span; kelvin: number }, printer: Printer) => {
     const written = `the recipe's ${spanOf(printer.degrees(seaLevel[0]).replace(/ .*/, ''), printer.degrees(seaLevel[1]))} at sea level`;
     if (Math.abs(kelvin) < 0.3) return written;
     return `${written}, ${printer.rise(Math.abs(kelvin))} ${kelvin > 0 ? 'less' : 'more'} in this air`;
   },
 
   'plan.dial.label': 'Reads on',
-  'plan.dial': ({ id }: { id: string | null }) => (id === null ? 'any thermometer that is right' : escapeForTerminal(id)),
+  'plan.dial': ({ id }: { id: string | null }) =>
+    id === null ? 'any thermometer that is right' : escapeForTerminal(id),
   'plan.dial.why': (
     { basis, kelvin, sd }: { basis: keyof typeof dialFrom; kelvin: number; sd: number },
     printer: Printer,
   ) =>
     `${dialFrom[basis]}${
-      Math.abs(kelvin) < 0.25 ? '' : `, shows ${printer.rise(Math.abs(kelvin))} too ${kelvin > 0 ? 'much' : 'little'}`
+      Math.abs(kelvin) < 0.25
+        ? ''
+        : `, shows ${printer.rise(Math.abs(kelvin))} too ${kelvin > 0 ? 'much' : 'little'}`
     }; may still be ${printer.rise(2 * sd)} off`,
 
   'plan.candy.label': 'Candy',
@@ -105,7 +112,7 @@ export const planSheetTexts = {
     printer: Printer,
   ) => {
     const two = printer.rise(2);
-    const spread = range[0] === range[1] ? '' : `; known to within ${range[0]} to ${range[1]}`;
+    const spread = range[0] === range[1] ? '' : `; anything from ${range[0]} to ${range[1]} can come of it`;
     return less === more
       ? `${two} more or less: the same${spread}`
       : `${two} less gives ${less}, ${two} more ${more}${spread}`;
@@ -120,17 +127,21 @@ export const planSheetTexts = {
   'plan.portions.label': 'Portions',
   'plan.portions': ({ count, grams }: { count: number; grams: number }, printer: Printer) =>
     `${count} of about ${printer.grams(grams)}`,
-  'plan.portions.why': ({ pulls }: { pulls: Span }, printer: Printer) =>
-    `one for each pair of hands; pulls from ${printer.degrees(pulls[1])} down to ${printer.degrees(pulls[0])} inside`,
+  'plan.portions.why': ({ limit, stiff }: { limit: number; stiff: number }, printer: Printer) =>
+    `hands once the middle is below ${printer.degrees(limit)}; too stiff near ${printer.degrees(stiff)}`,
 
   'plan.rope.label': 'Rope',
-  'plan.rope': ({ metres, millimetres, cut }: { metres: number; millimetres: number; cut: number }, printer: Printer) =>
+  'plan.rope': (
+    { metres, millimetres, cut }: { metres: number; millimetres: number; cut: number },
+    printer: Printer,
+  ) =>
     `${printer.metres(metres)} of ${printer.millimetres(millimetres)}, cut every ${printer.millimetres(cut)}`,
   'plan.rope.why': ({ grams }: { grams: number }, printer: Printer) =>
     `${printer.grams(grams)} a piece if pulled candy weighs 1.2 g/cm3: weigh the first ten`,
 
   'plan.papers.label': 'Papers',
-  'plan.papers': ({ squares }: { squares: number }, printer: Printer) => printer.count(squares, 'square', 'squares'),
+  'plan.papers': ({ squares }: { squares: number }, printer: Printer) =>
+    printer.count(squares, 'square', 'squares'),
   'plan.papers.why': ({ minutes }: { minutes: number }, printer: Printer) =>
     `a tenth and ten to spare; ${printer.time(minutes * 60)} of wrapping for one person`,
 
