@@ -102,6 +102,7 @@ export class OpenJournal implements Journal {
 
   async append<Event extends Stamped>(event: Event): Promise<'saved' | 'held'> {
     this.#nextSeq = Math.max(this.#nextSeq, event.seq + 1);
+    if (this.#closed) return 'held';
     const line = encodeLine(event);
     if (line === null) {
       const maxBytes = longestLine(event.kind);

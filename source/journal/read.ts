@@ -4,7 +4,7 @@ import { FileTroubleError } from '../files/trouble.js';
 
 const { O_RDONLY, O_NONBLOCK = 0, O_NOFOLLOW = 0 } = constants;
 
-export type OpenedToRead = { readonly bytes: number; readonly identity: string; readonly modified: Date };
+export type OpenedToRead = { readonly bytes: number; readonly identity: string };
 
 /** Look into a journal that somebody else may be writing. Rejects with the system's error. */
 export const withJournal = async <Result>(
@@ -18,7 +18,6 @@ export const withJournal = async <Result>(
     return await work(handle, {
       bytes: found.size,
       identity: `${found.dev}:${found.ino}`,
-      modified: found.mtime,
     });
   } finally {
     await handle.close().catch(() => undefined);

@@ -29,7 +29,7 @@ export class LineReader {
     this.#line += 1;
     const decoded = bytes === null ? { why: 'tooLong' as const } : decodeLine(bytes);
     if ('entry' in decoded) return this.#keep([decoded.entry], null);
-    const salvaged = bytes === null ? [] : this.#salvage(bytes);
+    const salvaged = bytes === null || bytes.length < lineStart.length ? [] : this.#salvage(bytes);
     return this.#keep(salvaged, salvaged.length > 0 ? 'joined' : decoded.why);
   }
 

@@ -82,6 +82,24 @@ describe('the lock', () => {
     await lock.release();
   });
 
+  it.skipIf(process.platform !== 'linux')(
+    'is taken over from a dead process that nobody has collected yet',
+    async () => {
+      const path = join(root, 'zombie.lock');
+      // The shell turns into a program that never asks after its child.
+      const command = `"${process.execPath}" "${program}" "${path}" & exec sleep 60`;
+      const parent = spawn('sh', ['-c', command], { stdio: ['ignore', 'pipe', 'inherit'] });
+      children.push(parent);
+      const [chunk] = (await once(parent.stdout, 'data')) as [Buffer];
+      const pid = Number(chunk.toString().slice(5));
+      process.kill(pid, 'SIGKILL');
+      while (!readFileSync(`/proc/${pid}/stat`, 'latin1').includes(') Z ')) {
+        await new Promise((resolve) => setTimeout(resolve, 5));
+      }
+      await lockOf(await takeLock(path)).release();
+    },
+  );
+
   it('is taken over when its number now belongs to another process, or the machine was started again', async () => {
     const path = join(root, 'c.lock');
     const own = await ownIdentity();

@@ -1,5 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import {
+  appendFileSync,
   mkdirSync,
   readFileSync,
   renameSync,
@@ -11,6 +12,7 @@ import {
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
+import type { LockAnswer } from '../../source/files/lock.js';
 import { bounds } from '../../source/files/read.js';
 import type { JournalIo } from '../../source/journal/io.js';
 import { diskIo } from '../../source/journal/io.js';
@@ -133,6 +135,15 @@ describe('the journal of a cook', () => {
     truncateSync(large, bounds.journal + 1);
     expect(problemOf(await openJournal({ path: large }))).toBe('files.tooLarge');
     expect(readFileSync(path).toString()).toEqual(bytesOf(sample).toString());
+  });
+
+  it('says of what comes after its end that it is not saved', async () => {
+    const { journal } = opening(await openJournal(quiet(diskIo)));
+    await journal.append(opened);
+    await journal.close();
+    expect(await journal.append(event(2))).toBe('held');
+    await journal.close();
+    expect(onDisk()).toEqual([opened]);
   });
 
   it('belongs to one console at a time', async () => {
@@ -310,6 +321,41 @@ describe('a disk that fails', () => {
     });
   });
 
+  it('that lets nobody take the lock lets the cook go on, and says so from the start', async () => {
+    let broken = true;
+    const lock = async (name: string): Promise<LockAnswer> =>
+      broken ? { problem: { id: 'journal.torn' }, error: { code: 'EROFS' } } : freeLock(name);
+    const { journal } = opening(await openJournal({ path, scheduler: handClock(), lock }));
+    expect(journal.state).toMatchObject({ saving: false, problem: { values: { trouble: 'readOnly' } } });
+    expect(await journal.append(opened)).toBe('held');
+    broken = false;
+    expect(await journal.append(event(2))).toBe('saved');
+    expect(onDisk()).toEqual([opened, event(2)]);
+    await journal.close();
+  });
+
+  it('makes the name of a new journal last, too', async () => {
+    const io = faultyIo(() => null);
+    const { journal } = opening(await openJournal(quiet(io)));
+    await journal.append(opened);
+    expect(io.calls).toContain('syncFolder');
+    expect(io.calls.lastIndexOf('datasync')).toBeGreaterThan(io.calls.lastIndexOf('write'));
+    await journal.close();
+  });
+
+  it('is not asked for more than the largest journal that can be read again', async () => {
+    const noise = Buffer.alloc(bounds.journal - 2000, `${'x'.repeat(9999)}\n`);
+    writeFileSync(path, Buffer.concat([bytesOf([opened]), noise]));
+    truncateSync(path, bounds.journal - 300);
+    const { journal } = opening(await openJournal({ path, scheduler: handClock() }));
+    expect(await journal.append(event(2))).toBe('saved');
+    expect(await journal.append(event(3, 'note', { text: 'y'.repeat(300) }))).toBe('held');
+    expect(journal.state).toMatchObject({ saving: false, problem: { id: 'journal.full' } });
+    await journal.close();
+    expect(statSync(path).size).toBeLessThanOrEqual(bounds.journal);
+    expect(problemOf(await openJournal({ path }))).toBeNull();
+  });
+
   it('refuses one event that is too long and saves the others', async () => {
     const { journal } = opening(await openJournal(quiet(diskIo)));
     await journal.append(opened);
@@ -359,6 +405,19 @@ describe('a file that is meddled with under the running cook', () => {
     expect(await journal.append(event(5, 'undo', { voids: 4 }))).toBe('saved');
     expect(readFileSync(path).toString()).toEqual(bytesOf(sample).toString());
     await journal.close();
+  });
+
+  it('is left alone when somebody else wrote behind it', async () => {
+    for (const foreign of ['x', 'x'.repeat(5000)]) {
+      rmSync(path, { force: true });
+      const { journal } = opening(await openJournal({ path, scheduler: handClock() }));
+      await appendAll(journal, sample.slice(0, 3));
+      appendFileSync(path, foreign);
+      expect(await journal.append(event(4))).toBe('held');
+      expect(journal.state.problem?.values).toMatchObject({ trouble: 'replaced' });
+      expect(readFileSync(path, 'utf8')).toBe(`${bytesOf(sample.slice(0, 3))}${foreign}`);
+      await journal.close();
+    }
   });
 
   it('is left alone when another file has taken its name', async () => {
