@@ -243,7 +243,8 @@ const meaningOf = ({ cook, batch, forecast, now }: View, readingAt: number | nul
   if (lastReading === null || cook.pouredAt !== null) return null;
   return message('reading.means', {
     celsius: lastReading.celsius,
-    stage: cook.boilsSince === null && !isDone(cook, 'boil.start') ? null : stageShown(cook, lastReading.celsius),
+    stage:
+      cook.boilsSince === null && !isDone(cook, 'boil.start') ? null : stageShown(cook, lastReading.celsius),
     toGoKelvin: cook.takeOffCelsius - lastReading.celsius,
     kelvinPerSecond: rateOfRise(cook),
     seconds: forecast?.seconds ?? null,

@@ -126,7 +126,15 @@ const provenBy = (cook: Cook, one: Step, t: number): Cook => {
 };
 
 /** Troubles of the candy: given up with the batch. Those in which people can be hurt stay. */
-const ofTheCandy: readonly TroubleName[] = ['grains', 'overshoot', 'soft', 'stiff', 'thermometer', 'foam', 'away'];
+const ofTheCandy: readonly TroubleName[] = [
+  'grains',
+  'overshoot',
+  'soft',
+  'stiff',
+  'thermometer',
+  'foam',
+  'away',
+];
 
 /** What each kind of event does to the state. Total: every event is legal in every state. */
 const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => Cook } = {
@@ -227,7 +235,10 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
     if (headline(cook) === 'over') return cook;
     const everything = portionsIn(cook.candy);
     return enter(
-      { ...cook, troubles: cook.troubles.filter(({ name }) => !ofTheCandy.includes(name)), stopped: true,
+      {
+        ...cook,
+        troubles: cook.troubles.filter(({ name }) => !ofTheCandy.includes(name)),
+        stopped: true,
         offSince: null,
         candy: { clean: everything },
         leftAt: { ...cook.leftAt, [headline(cook)]: event.t },

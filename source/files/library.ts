@@ -1,5 +1,4 @@
 import { existsSync } from 'node:fs';
-import { readdir } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -12,19 +11,3 @@ const packageFolder = (from: string): string => {
 
 export const bundledFolder = (): string =>
   join(packageFolder(dirname(fileURLToPath(import.meta.url))), 'recipes');
-
-const extension = '.yaml';
-
-/** Names of the bundled recipes, without extension, sorted. */
-export const bundledNames = async (): Promise<readonly string[]> => {
-  const files = await readdir(bundledFolder()).catch(() => []);
-  return files
-    .filter((file) => file.endsWith(extension))
-    .map((file) => file.slice(0, -extension.length))
-    .sort();
-};
-
-export const bundledPath = (name: string): string => join(bundledFolder(), `${name}${extension}`);
-
-/** A path rather than the name of a bundled recipe. */
-export const looksLikePath = (given: string): boolean => /[\\/]|\.ya?ml$/i.test(given);

@@ -1,5 +1,5 @@
 import type { Advice } from '../cook/advice.js';
-import { type Message, type Texts, type TextId, words } from '../texts/message.js';
+import { type Message, type TextId, type Texts, words } from '../texts/message.js';
 import { warningText } from '../texts/warning.js';
 import type { Printer } from '../units/printer.js';
 
@@ -15,13 +15,19 @@ const isNew = <Item>(before: readonly Item[] | undefined, key: (item: Item) => s
   return (item: Item): boolean => !known.has(key(item));
 };
 
-const sayKey = (advice: Advice): string => `${advice.phase} ${advice.step} ${advice.urgent} ${advice.question?.id ?? ''}`;
+const sayKey = (advice: Advice): string =>
+  `${advice.phase} ${advice.step} ${advice.urgent} ${advice.question?.id ?? ''}`;
 
 /** The action as it is said in lines: phase and time, what to do, why, and what belongs to it. */
 const headline = (advice: Advice, printer: Printer, texts?: Texts): readonly string[] => {
   const say = (said: Message): string => words(said, printer, texts);
   const phase = say({ id: `phase.${advice.phase}` as TextId }).toUpperCase();
-  const marks = [phase, printer.clock(advice.now), ...(advice.rehearsal ? ['REHEARSAL'] : []), ...(advice.from === null ? [] : [`opened at ${advice.from}`])];
+  const marks = [
+    phase,
+    printer.clock(advice.now),
+    ...(advice.rehearsal ? ['REHEARSAL'] : []),
+    ...(advice.from === null ? [] : [`opened at ${advice.from}`]),
+  ];
   const asks = advice.question !== null && words(advice.question.text, printer, texts) !== say(advice.say);
   return [
     `[${marks.join(', ')}] ${say(advice.say)}`,
@@ -46,8 +52,17 @@ export const linesBetween = (
 ): readonly string[] => {
   const say = (said: Message): string => words(said, printer, texts);
   const warnings = after.warnings.filter(isNew(before?.warnings, ({ id }) => id));
-  const due = after.timers.filter((timer) => timer.due).filter(isNew(before?.timers.filter((timer) => timer.due), ({ id, until }) => `${id} ${until}`));
-  const meaning = after.meaning !== null && JSON.stringify(before?.meaning?.values ?? null) !== JSON.stringify(after.meaning.values);
+  const due = after.timers
+    .filter((timer) => timer.due)
+    .filter(
+      isNew(
+        before?.timers.filter((timer) => timer.due),
+        ({ id, until }) => `${id} ${until}`,
+      ),
+    );
+  const meaning =
+    after.meaning !== null &&
+    JSON.stringify(before?.meaning?.values ?? null) !== JSON.stringify(after.meaning.values);
   const gone = (before?.warnings ?? []).filter(isNew(after.warnings, ({ id }) => id));
   const moved = before === null || sayKey(before) !== sayKey(after);
   return [

@@ -6,7 +6,7 @@ export type Clock = {
   wall(): number;
 };
 
-export type LastStamp = { readonly t: number; readonly up: number; readonly at: string };
+export type LastStamp = { readonly t: number; readonly up: number | null; readonly at: string };
 
 /** The machine's clocks disagree by less than this without anything having happened, seconds. */
 const agreeWithinSeconds = 90;
@@ -15,8 +15,11 @@ const agreeWithinSeconds = 90;
  * Seconds since a cook's last event, when it is taken up again. The up-time is right as long as the machine stayed
  * on, whatever became of the wall clock; after a restart only the wall clock is left, and the person should be asked.
  */
-export const secondsSince = (last: LastStamp, clock: Clock): { readonly seconds: number; readonly sure: boolean } => {
-  const byUp = clock.up() - last.up;
+export const secondsSince = (
+  last: LastStamp,
+  clock: Clock,
+): { readonly seconds: number; readonly sure: boolean } => {
+  const byUp = last.up === null ? -1 : clock.up() - last.up;
   const byWall = (clock.wall() - Date.parse(last.at)) / 1000;
   const wall = Number.isFinite(byWall) ? Math.max(0, byWall) : 0;
   if (byUp < 0) return { seconds: wall, sure: false };

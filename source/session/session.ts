@@ -1,5 +1,5 @@
-import { advise } from '../cook/advise.js';
 import type { Advice } from '../cook/advice.js';
+import { advise } from '../cook/advise.js';
 import type { Cook, Doubt } from '../cook/cook.js';
 import type { CookEvent, Happened } from '../cook/event.js';
 import { interpret, type Queried } from '../cook/interpret.js';
@@ -96,7 +96,13 @@ export class Session {
     const saved = this.#journal === null ? 'not kept' : await this.#journal.append({ ...happened, ...stamp });
     this.#cook = step(this.#cook, happened);
     const { doubt } = this.#cook;
-    return { kind: 'event', event: happened, saved, doubt: doubt?.seq === seq ? doubt : null, advice: advise(this.#cook, t) };
+    return {
+      kind: 'event',
+      event: happened,
+      saved,
+      doubt: doubt?.seq === seq ? doubt : null,
+      advice: advise(this.#cook, t),
+    };
   }
 
   #inTurn<Result>(work: () => Promise<Result>): Promise<Result> {

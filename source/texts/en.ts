@@ -1,3 +1,4 @@
+import { commandTexts } from './en/commands.js';
 import { cookTexts } from './en/cook.js';
 import { hazardTexts } from './en/hazards.js';
 import { planTexts } from './en/plan.js';
@@ -6,4 +7,4 @@ import { screenTexts } from './en/screen.js';
 import { typedTexts } from './en/typed.js';
 
 /** English: every sentence a person can read, by id. Divided by room so that each file stays readable. */
-export const en = { ...cookTexts, ...hazardTexts, ...planTexts, ...problemTexts, ...screenTexts, ...typedTexts };
+export const en = { ...cookTexts, ...hazardTexts, ...planTexts, ...problemTexts, ...commandTexts, ...screenTexts, ...typedTexts };

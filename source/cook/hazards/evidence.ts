@@ -4,8 +4,8 @@ import { stageDistance } from '../../sugar/stages.js';
 import { type Message, message } from '../../texts/message.js';
 import { headline } from '../candy.js';
 import type { Cook } from '../cook.js';
-import { handLimit, middleIsMeasured } from '../phases/gates.js';
 import { nextTestDue } from '../next-test.js';
+import { handLimit, middleIsMeasured } from '../phases/gates.js';
 import { isDone, potIsOff } from '../phases/phase.js';
 import { stageShown } from '../readings.js';
 import { judge, type Verdict } from '../verdict.js';
@@ -40,7 +40,8 @@ const ringIsOn = (cook: Cook): boolean => cook.heat !== null && cook.heat.level 
 const silenceSeconds = { usual: 240, near: 60 } as const;
 
 const silentAt = (cook: Cook): number => {
-  if (cook.thermometer) return cook.heardAt + (cook.nearSince === null ? silenceSeconds.usual : silenceSeconds.near);
+  if (cook.thermometer)
+    return cook.heardAt + (cook.nearSince === null ? silenceSeconds.usual : silenceSeconds.near);
   // By cold water alone there is nothing to type before the next test is due.
   const wait = headline(cook) === 'boil' ? nextTestDue(cook) + silenceSeconds.near : 0;
   return Math.max(cook.heardAt + silenceSeconds.usual, wait);
@@ -68,7 +69,7 @@ const lastVerdict = (cook: Cook): Verdict | null => {
   return outcome === undefined ? null : judge(cook, outcome);
 };
 
-const lastTest =  (cook: Cook) => cook.tests.at(-1) ?? null;
+const lastTest = (cook: Cook) => cook.tests.at(-1) ?? null;
 
 const testDisagrees = ({ cook }: View): boolean => {
   const test = lastTest(cook);

@@ -23,12 +23,19 @@ export const fileTexts = {
     'This is not YAML as it stands. Look at this line and the one above: a colon, quote or bracket is out of place.',
   'yaml.duplicate-key': 'This field is written twice. Keep one of them.',
   'yaml.tab': 'This line is indented with a tab. Use spaces.',
-  'yaml.indent': 'This line is indented differently from its neighbours. Line them up with spaces.',
+  'yaml.indent': 'This line is indented differently from its neighbours, or a bracket above is not closed. Line them up with spaces, or close it.',
+  'yaml.no-colon': 'A field needs a colon and a space behind its name here: "name: value".',
+  'yaml.two-colons':
+    'A field begins in the middle of another here. Put text that has a colon in quotes, and line the fields up.',
+  'yaml.needs-quotes': 'This begins with a sign that YAML keeps for itself. Put the text in quotes.',
+  'yaml.tag': 'A tag ("!name") is not read in these files. Remove it.',
   'yaml.unclosed': 'A bracket, brace or quote is opened and not closed here. Close it.',
   'yaml.several-documents': 'A second document starts here ("---"). Keep one recipe or kitchen in a file.',
   'yaml.alias': 'An alias ("*name") is not read in these files. Write it out.',
   'yaml.unknown-key': ({ found, nearest, allowed }: NotKnown) =>
     `${quoted(found)} is no field here.${suggestion(nearest)} Fields: ${allowed.join(', ')}.`,
+  'yaml.comma': ({ found }: { found: string }) =>
+    `${quoted(found)} stands behind a comma, and between braces a comma starts a new field. Write a point, as in 17.5, or put quotes around the whole.`,
   'yaml.not-a-map': ({ found, allowed }: { found: string; allowed: readonly string[] }) =>
     `${quoted(found)} is here, and fields belong here${allowed.length === 0 ? '' : `: ${oneOf(allowed)}`}. Write "field: value", one a line or between braces.`,
   'yaml.not-a-list': ({ found }: { found: string }) =>

@@ -1,0 +1,86 @@
+import { readFileSync } from 'node:fs';
+import type { World } from './commands/world.js';
+
+type Command = { readonly run: (argv: readonly string[], world: World) => Promise<number> };
+
+/** One file a command, loaded when it is called for. */
+const commands: Readonly<Record<string, () => Promise<Command>>> = {
+  cook: () => import('./commands/cook.js'),
+  plan: () => import('./commands/plan-command.js'),
+  follow: () => import('./commands/follow.js'),
+  recipes: () => import('./commands/recipes-command.js'),
+  kitchen: () => import('./commands/kitchen-command.js'),
+  syrup: () => import('./commands/syrup-command.js'),
+};
+
+const help = `
+  Examples
+    $ kettlehand cook                          cook the bundled example, step by step
+    $ kettlehand cook mint-pull                cook another recipe
+    $ kettlehand plan mint-pull --guests 24    what to buy, how hot, how many pieces
+    $ kettlehand recipes                       what can be cooked
+    $ kettlehand kitchen set altitude "1450 m" tell it about your kitchen once
+    $ kettlehand follow mint-pull --json       the same cook from a pipe
+    $ kettlehand syrup --item granulated-sugar=400g --celsius 121
+
+  Commands
+    cook, plan, follow, recipes, kitchen, syrup; each with --help
+
+  The person in charge, local rules for kitchens and children, food law and trained
+  first aid come before anything this program says.
+`;
+
+const versionOf = (): string => {
+  const manifest = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
+    version: string;
+  };
+  return manifest.version;
+};
+
+const write =
+  (stream: NodeJS.WriteStream) =>
+  (text: string): void => {
+    stream.write(text);
+  };
+
+const main = async (argv: readonly string[]): Promise<number> => {
+  const [first, ...rest] = argv;
+  if (first === '--version' || first === '-v') {
+    process.stdout.write(`${versionOf()}\n`);
+    return 0;
+  }
+  if (first === undefined || first === '--help' || first === '-h' || first === 'help') {
+    process.stdout.write(help);
+    return 0;
+  }
+  const load = Object.hasOwn(commands, first) ? commands[first] : undefined;
+  if (load === undefined) {
+    const { unknownCommand } = await import('./commands/unknown.js');
+    return unknownCommand(first, Object.keys(commands), write(process.stderr));
+  }
+  const { run } = await load();
+  return run(rest, {
+    out: write(process.stdout),
+    err: write(process.stderr),
+    env: process.env,
+    stdin: process.stdin,
+    stdout: process.stdout,
+    version: versionOf(),
+  });
+};
+
+// A reader that went away (a pipe into head) is no fault of the cook.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0);
+});
+
+const ended = (error: unknown): never => {
+  process.stderr.write(
+    `That failed: ${error instanceof Error ? error.message : String(error)}. Nothing that was saved is lost.\n`,
+  );
+  process.exit(1);
+};
+
+main(process.argv.slice(2)).then((code) => {
+  process.exitCode = code;
+}, ended);

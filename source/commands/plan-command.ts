@@ -1,0 +1,72 @@
+import { message } from '../texts/message.js';
+import { type ExitCode, fail } from './io.js';
+import { namedKitchen, recipeNames, shelfOf } from './named.js';
+import { flag, parse, text } from './options.js';
+import { plan } from './plan.js';
+import { findRecipe } from './shelf.js';
+import type { World } from './world.js';
+
+const help = `
+  Examples
+    $ kettlehand plan hill-hall-ginger-pull
+    $ kettlehand plan mint-pull --altitude 1450m --guests 24 --children 10
+    $ kettlehand plan mint-pull --pot 3l --json
+    $ kettlehand plan honey-pull --pressure 850hPa --explain
+
+  What to buy and weigh, how hot on this thermometer here and today, what it gives.
+
+  Options
+    --altitude 1450m|4750ft   --pressure 850hPa (station pressure)   --kitchen FILE
+    --pieces N   --guests N [--children N]   --batch 1.5   --pot 3l
+    --explain   formulas, inputs, sources, uncertainty
+    --json      one JSON object
+`;
+
+export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
+  const string = { type: 'string' } as const;
+  const { words, given } = parse(
+    argv,
+    help,
+    {
+      altitude: string,
+      pressure: string,
+      kitchen: string,
+      pieces: string,
+      guests: string,
+      children: string,
+      batch: string,
+      pot: string,
+      json: { type: 'boolean' },
+      explain: { type: 'boolean' },
+    },
+    world,
+  );
+  const [recipe, extra] = words;
+  if (recipe === undefined)
+    return fail(
+      world,
+      2,
+      message('command.needs-recipe', { command: 'plan', names: await recipeNames(world) }),
+    );
+  if (extra !== undefined)
+    return fail(world, 2, message('command.too-many', { found: extra, command: 'plan' }));
+  return plan(
+    {
+      altitude: text(given.altitude),
+      pressure: text(given.pressure),
+      pieces: text(given.pieces),
+      guests: text(given.guests),
+      children: text(given.children),
+      batch: text(given.batch),
+      pot: text(given.pot),
+      json: flag(given.json),
+      explain: flag(given.explain),
+    },
+    {
+      out: world.out,
+      err: world.err,
+      readRecipe: () => findRecipe(recipe, shelfOf(world)),
+      readKitchen: () => namedKitchen(text(given.kitchen), world),
+    },
+  );
+};

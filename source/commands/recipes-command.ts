@@ -1,0 +1,24 @@
+import { message } from '../texts/message.js';
+import { type ExitCode, fail } from './io.js';
+import { shelfOf } from './named.js';
+import { flag, parse } from './options.js';
+import { recipes } from './recipes.js';
+import type { World } from './world.js';
+
+const help = `
+  Examples
+    $ kettlehand recipes                  list them
+    $ kettlehand recipes show mint-pull   one, with its reasons
+    $ kettlehand recipes check mine.yaml  is my file right?
+    $ kettlehand recipes items            what ingredients are known
+
+  Options
+    --json   one JSON object
+`;
+
+export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
+  const { words, given } = parse(argv, help, { json: { type: 'boolean' } }, world);
+  if (words[2] !== undefined)
+    return fail(world, 2, message('command.too-many', { found: words[2], command: 'recipes' }));
+  return recipes(words, { json: flag(given.json) }, { out: world.out, err: world.err, ...shelfOf(world) });
+};

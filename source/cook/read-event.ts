@@ -1,0 +1,133 @@
+import * as z from 'zod/mini';
+import { phaseIds } from '../recipe/recipe.js';
+import { coldWaterOutcomes } from '../sugar/stages.js';
+import { type Happened, troubleNames } from './event.js';
+
+const finite = z.number().check(z.refine(Number.isFinite));
+const optional = z.nullable(finite);
+const pair = z.tuple([finite, finite]);
+const fraction = finite.check(z.minimum(0), z.maximum(1));
+const phase = z.enum(phaseIds);
+const grease = z.enum(['butter', 'oil', 'starch', 'dry']);
+const hands = z.enum(['bare', 'visitors', 'gloved', 'children']);
+const unit = z.enum(['C', 'F']);
+const names = z.array(z.string()).check(z.maxLength(100));
+const allergens = z.object({ contains: names, check: names, unknown: z.boolean() });
+
+const ingredient = z.object({
+  item: z.string(),
+  name: z.string(),
+  de: optional,
+  grams: finite.check(z.minimum(0)),
+  amount: z.string(),
+  phase: z.enum(['mix', 'boil', 'flavour', 'fold', 'pull']),
+  role: z.string(),
+  composition: z.object({
+    water: fraction,
+    sucrose: fraction,
+    glucoseSolids: fraction,
+    invert: fraction,
+    salt: fraction,
+    fat: fraction,
+    other: fraction,
+  }),
+  densityKilogramPerLitre: optional,
+  allergens,
+  alcohol: z.boolean(),
+  scorches: z.boolean(),
+});
+
+const recipe = z.looseObject({
+  name: z.string(),
+  about: z.string(),
+  ingredients: z.array(ingredient).check(z.minLength(1), z.maxLength(200)),
+  target: z.object({ celsius: pair, feels: z.enum(coldWaterOutcomes) }),
+  stir: z.enum(['until-boil', 'late']),
+  hands: grease,
+  surface: grease,
+  dust: z.enum(['none', 'starch', 'powdered-sugar']),
+  piece: z.object({ grams: finite.check(z.positive()), ropeMillimetres: finite.check(z.positive()) }),
+  allergens,
+  cues: z.partialRecord(phase, names),
+});
+
+const kitchen = z.looseObject({
+  altitudeMetres: optional,
+  pressurePascal: optional,
+  stove: z.enum(['gas', 'coil', 'glass-ceramic', 'induction']),
+  heat: names,
+  pot: z.object({ litres: optional, diameterMillimetres: optional }),
+  thermometers: z
+    .array(
+      z.looseObject({
+        id: z.string(),
+        kind: z.enum(['dial', 'digital', 'glass', 'infrared']),
+        use: z.enum(['pot', 'middle', 'both']),
+        unit,
+        iceShownCelsius: optional,
+        boilsShownCelsius: optional,
+        checked: z.nullable(z.string()),
+        stemMillimetres: optional,
+      }),
+    )
+    .check(z.maxLength(50)),
+  room: z.object({ celsius: optional, humidity: optional }),
+  unit,
+  hands,
+});
+
+const kind = <Name extends string>(name: Name) => z.literal(name);
+const seq = z.number().check(z.int(), z.positive());
+
+/** The shape of every kind of event, as a journal may hold it. */
+const events = z.discriminatedUnion('kind', [
+  z.object({
+    kind: kind('opened'),
+    recipe,
+    kitchen,
+    runSheet: z.unknown(),
+    seed: optional,
+    version: z.string(),
+    from: z.nullable(phase),
+  }),
+  z.object({
+    kind: kind('reading'),
+    value: finite,
+    unit,
+    of: z.enum(['syrup', 'middle', 'ice', 'boiling water', 'room']),
+    by: z.enum(['hands', 'feed', 'pot']),
+  }),
+  z.object({ kind: kind('room'), celsius: optional, humidity: z.nullable(fraction) }),
+  z.object({ kind: kind('no thermometer') }),
+  z.object({ kind: kind('cold water'), outcome: z.enum([...coldWaterOutcomes, 'unsure']) }),
+  z.object({ kind: kind('done'), step: z.string() }),
+  z.object({ kind: kind('answer'), question: z.string(), answer: z.enum(['yes', 'no']) }),
+  z.object({ kind: kind('ok'), warning: z.string() }),
+  z.object({ kind: kind('heat'), setting: z.string() }),
+  z.object({ kind: kind('pot'), on: z.boolean() }),
+  z.object({ kind: kind('lid'), on: z.boolean() }),
+  z.object({ kind: kind('water'), grams: finite.check(z.minimum(0)) }),
+  z.object({ kind: kind('hands'), whose: hands }),
+  z.object({ kind: kind('rope'), does: z.enum(['droops', 'holds']) }),
+  z.object({ kind: kind('arms out') }),
+  z.object({ kind: kind('portions'), count: z.number().check(z.int(), z.positive()) }),
+  z.object({ kind: kind('trouble'), name: z.enum(troubleNames) }),
+  z.object({ kind: kind('over'), name: z.enum(troubleNames) }),
+  z.object({ kind: kind('at'), phase }),
+  z.object({ kind: kind('stop') }),
+  z.object({ kind: kind('undo'), voids: seq }),
+  z.object({ kind: kind('weigh'), grams: finite.check(z.minimum(0)), pieces: optional }),
+  z.object({ kind: kind('count'), pieces: finite.check(z.minimum(0)) }),
+  z.object({ kind: kind('note'), text: z.string() }),
+  z.object({ kind: kind('mark'), what: z.string() }),
+]);
+
+const stamp = z.object({ seq, t: finite.check(z.minimum(0)) });
+
+/** An entry of a journal as an event of this program; null if it is of a kind or shape that it does not know. */
+export const readEvent = (entry: unknown): Happened | null => {
+  const when = z.safeParse(stamp, entry);
+  const what = z.safeParse(events, entry);
+  // The schema has checked the shape; recipes of newer programs may carry more, which is kept as it is.
+  return when.success && what.success ? ({ ...what.data, ...when.data } as Happened) : null;
+};

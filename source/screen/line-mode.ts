@@ -1,0 +1,97 @@
+import type { Advice } from '../cook/advice.js';
+import { typedWords } from '../cook/interpret.js';
+import type { Session } from '../session/session.js';
+import { type Message, message, words } from '../texts/message.js';
+import type { Printer } from '../units/printer.js';
+import { linesBetween } from './lines.js';
+
+export type LineModeOptions = {
+  readonly session: Session;
+  readonly printerNow: () => Printer;
+  readonly lines: AsyncIterable<string>;
+  readonly write: (text: string) => void;
+  /** A prompt is shown, because somebody types here. */
+  readonly prompts: boolean;
+};
+
+/** A timer is never set for longer: advice that changes later is looked at again. */
+const longestSleepMilliseconds = 60_000;
+
+/**
+ * The cook, led line by line: what is new is appended and nothing is written twice, so that it works over any
+ * terminal, a pipe and a screen reader. Ends when the input ends or "leave" is typed.
+ */
+export class LineMode {
+  #before: Advice | null = null;
+  #timer: NodeJS.Timeout | null = null;
+  readonly #options: LineModeOptions;
+
+  constructor(options: LineModeOptions) {
+    this.#options = options;
+  }
+
+  async run(): Promise<void> {
+    const { session, lines } = this.#options;
+    const stopListening = session.onSaving(({ problem }) => {
+      this.#say(problem ?? message('line.saving-again'), '!! ');
+      this.#prompt();
+    });
+    this.#show(session.advice(), false);
+    this.#prompt();
+    for await (const line of lines) {
+      const typed = line.trim();
+      if (typed === 'leave') break;
+      await this.#take(typed);
+      this.#prompt();
+    }
+    stopListening();
+    if (this.#timer !== null) clearTimeout(this.#timer);
+  }
+
+  async #take(typed: string): Promise<void> {
+    const { session } = this.#options;
+    if (typed === '') return;
+    if (typed === 'help' || typed === '?') {
+      this.#say(message('line.help', { words: typedWords }));
+      return;
+    }
+    const outcome = await session.type(typed);
+    if (outcome.kind === 'queried') {
+      this.#say(outcome.queried.because, '?  ');
+      return;
+    }
+    this.#show(outcome.advice, true);
+    if (outcome.saved === 'held') this.#say(message('line.held'), '    ');
+  }
+
+  /** Append what is new, and wake when the advice changes by itself. */
+  #show(advice: Advice, answered: boolean): void {
+    const printer = this.#options.printerNow();
+    for (const line of linesBetween(this.#before, advice, printer, { answered }))
+      this.#options.write(`${line}\n`);
+    this.#before = advice;
+    this.#sleep(advice);
+  }
+
+  #sleep(advice: Advice): void {
+    if (this.#timer !== null) clearTimeout(this.#timer);
+    if (advice.changesAt === null) return;
+    const ahead = (advice.changesAt - this.#options.session.now()) * 1000;
+    this.#timer = setTimeout(
+      () => {
+        this.#show(this.#options.session.advice(), false);
+      },
+      Math.min(longestSleepMilliseconds, Math.max(50, ahead)),
+    );
+    // The input keeps the program alive; a timer alone does not.
+    this.#timer.unref();
+  }
+
+  #say(said: Message, mark = ''): void {
+    this.#options.write(`${mark}${words(said, this.#options.printerNow())}\n`);
+  }
+
+  #prompt(): void {
+    if (this.#options.prompts) this.#options.write('> ');
+  }
+}
