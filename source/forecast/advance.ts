@@ -52,6 +52,12 @@ export const wattsAt = (
   return gross - lossWattsPerKelvin * (celsius - path.startCelsius);
 };
 
+/** What leaves as steam from a syrup still below its boil; it doubles about every 17 K. Our judgement for a 20 cm pot. */
+const steamWattsAtBoil = 70;
+const steamFoldKelvin = 24;
+export const steamWatts = (belowKelvin: number): number =>
+  belowKelvin > 0 ? steamWattsAtBoil * Math.exp(-belowKelvin / steamFoldKelvin) : 0;
+
 export const syrupCelsius = (state: PotState, path: Path): number =>
   path.celsiusAt(state.joules) - state.coldJoules / path.warmingAt(state.joules);
 
@@ -71,8 +77,11 @@ export const runPot = (
   const kept = Math.exp(-step / lag);
   let { joules, coldJoules, behindKelvin } = start;
   let celsius = syrupCelsius(start, path);
+  const warmingPerKelvin = path.warmingAt(joules);
   for (let index = 0; index < steps; index++) {
-    const heat = step * wattsAt(standing, settledLogWatts, t + (index + 0.5) * step, celsius, path);
+    const steaming = standing.potOn && !standing.lidOn ? steamWatts(coldJoules / warmingPerKelvin) : 0;
+    const heat =
+      step * (wattsAt(standing, settledLogWatts, t + (index + 0.5) * step, celsius, path) - steaming);
     const warming = heat > 0 ? Math.min(heat, coldJoules) : heat;
     coldJoules -= warming;
     if (!standing.lidOn && heat > warming) joules = Math.min(joules + heat - warming, path.highestJoules);

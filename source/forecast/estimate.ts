@@ -22,6 +22,8 @@ export type Estimate = {
   /** The dial is behind the syrup by this, kelvin. */
   readonly behindKelvin: number;
   readonly potOn: boolean;
+  /** When the pot was last taken off or put back, and the net watts until it was taken off. */
+  readonly moved: { readonly t: number; readonly watts: number } | null;
   readonly lidOn: boolean;
   /** Heat is known, or seen, to reach the pot. */
   readonly heating: boolean;
@@ -68,6 +70,7 @@ export const begin = (hob: Hob): Estimate => ({
   coldJoules: null,
   behindKelvin: 0,
   potOn: true,
+  moved: null,
   lidOn: false,
   heating: false,
   level: null,

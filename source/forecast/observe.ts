@@ -1,5 +1,15 @@
 import type { BoilingCurve } from '../sugar/syrup.js';
-import { carryOn, covarianceOf, lossWattsPerKelvin, meanOf, spreadPoints, standingOf, syrupCelsius, wattsAt } from './advance.js';
+import {
+  carryOn,
+  covarianceOf,
+  lossWattsPerKelvin,
+  meanOf,
+  spreadPoints,
+  standingOf,
+  steamWatts,
+  syrupCelsius,
+  wattsAt,
+} from './advance.js';
 import { testCold } from './cold-water.js';
 import { curveBias, dialBias, type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
 import type { Evidence, Hob } from './forecast.js';
@@ -89,7 +99,10 @@ const learnWhileCold = (estimate: Estimate, reading: Reading, path: Path): Estim
   const rise = last === null ? 0 : reading.celsius - last.celsius;
   if (last === null || seconds < 15 || rise < 1 || estimate.lidOn) return estimate;
   const below = path.startCelsius - (reading.celsius + last.celsius) / 2;
-  const watts = Math.max(20, (rise * path.warmingAt(0)) / seconds - lossWattsPerKelvin * below);
+  const watts = Math.max(
+    20,
+    (rise * path.warmingAt(0)) / seconds - lossWattsPerKelvin * below + steamWatts(below),
+  );
   const doubt = 0.25 ** 2 + (1.5 / rise) ** 2;
   const place = logWatts * unknowns + logWatts;
   const gain = (estimate.covariance[place] ?? 0) / ((estimate.covariance[place] ?? 0) + doubt);
@@ -205,7 +218,10 @@ const findBoil = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): E
   if (watched === null) return { ...found, behindKelvin: 0 };
   const covariance = [...found.covariance];
   const place = joulesDone * unknowns + joulesDone;
-  covariance[place] = Math.max(covariance[place] ?? 0, (lostBeforeBoil.sdGrams * evaporationJoulePerGram) ** 2);
+  covariance[place] = Math.max(
+    covariance[place] ?? 0,
+    (lostBeforeBoil.sdGrams * evaporationJoulePerGram) ** 2,
+  );
   return { ...found, covariance, behindKelvin };
 };
 
@@ -291,10 +307,45 @@ const turn = (estimate: Estimate, t: number, level: number | null, path: Path, h
   return { ...turned, mean, covariance };
 };
 
-const movePot = (estimate: Estimate, t: number, on: boolean): Estimate =>
-  on === estimate.potOn
-    ? estimate
-    : { ...estimate, potOn: on, unsettledUntil: on ? t + settleSeconds : estimate.unsettledUntil };
+/** Most that a ring left alone gives at first, over its usual power. Our judgement. */
+const mostGlow = 1.5;
+
+/**
+ * Off the ring the pot's base still boils a little off; back on it, the base first has to be heated again, and a ring
+ * that went on glowing gives more than usual for a while.
+ */
+const movePot = (estimate: Estimate, t: number, on: boolean, path: Path, hob: Hob): Estimate => {
+  if (on === estimate.potOn) return estimate;
+  const habit = stoveHabits[hob.stove];
+  const celsius = syrupCelsius(
+    { joules: at(estimate, joulesDone), coldJoules: estimate.coldJoules ?? 0, behindKelvin: 0 },
+    path,
+  );
+  if (!on) {
+    const standing = standingOf(estimate, hob);
+    const watts = Math.max(
+      0,
+      estimate.heating ? wattsAt(standing, at(estimate, logWatts), t, celsius, path) : 0,
+    );
+    const mean = [...estimate.mean];
+    const boils = estimate.located && !estimate.lidOn && (estimate.coldJoules ?? 0) <= 0;
+    if (boils)
+      mean[joulesDone] = Math.min(at(estimate, joulesDone) + watts * habit.baseSeconds, path.highestJoules);
+    return { ...estimate, mean, potOn: false, moved: { t, watts: boils ? watts : 0 } };
+  }
+  const away = estimate.moved === null ? 0 : t - estimate.moved.t;
+  const before = estimate.moved?.watts ?? 0;
+  const settled = Math.exp(at(estimate, logWatts));
+  const glow = habit.glows && estimate.heating ? Math.min(mostGlow, away / habit.lagSeconds) : 0;
+  return {
+    ...estimate,
+    potOn: true,
+    moved: null,
+    unsettledUntil: t + settleSeconds,
+    coldJoules: (estimate.coldJoules ?? 0) + before * habit.baseSeconds,
+    change: glow > 0 ? { t, watts: settled * (1 + glow) } : estimate.change,
+  };
+};
 
 const cover = (estimate: Estimate, t: number, on: boolean): Estimate =>
   on === estimate.lidOn
@@ -332,7 +383,7 @@ export const observe = (estimate: Estimate, evidence: Evidence, curve: BoilingCu
     case 'heat':
       return turn(now, t, evidence.level, path, hob);
     case 'pot':
-      return movePot(now, t, evidence.on);
+      return movePot(now, t, evidence.on, path, hob);
     case 'lid':
       return cover(now, t, evidence.on);
     case 'water':

@@ -30,8 +30,8 @@ export type Path = {
 
 type Point = { readonly celsius: number; readonly joules: number; readonly warming: number };
 
-/** A pot of 0.8 kg steel, at 0.5 J/(g K). Our judgement: the pot's mass is not asked for. */
-const potJoulePerKelvin = 400;
+/** A pot of 1.2 kg steel, at 0.5 J/(g K). Our judgement: the pot's mass is not asked for. */
+const potJoulePerKelvin = 600;
 const waterJoulePerGramKelvin = 4.2;
 const addedWaterCelsius = 15;
 const stepKelvin = 0.4;

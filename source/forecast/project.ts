@@ -1,5 +1,13 @@
 import type { BoilingCurve } from '../sugar/syrup.js';
-import { carryOn, type Standing, standingOf, syrupCelsius, wanderPerRootMinute, wattsAt } from './advance.js';
+import {
+  carryOn,
+  type Standing,
+  standingOf,
+  steamWatts,
+  syrupCelsius,
+  wanderPerRootMinute,
+  wattsAt,
+} from './advance.js';
 import { carryOverKelvinOf } from './carry-over.js';
 import { curveBias, type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
 import type { Forecast, Hob, SecondsAhead, Target } from './forecast.js';
@@ -26,19 +34,20 @@ const secondsTo = (
   const settled = point[logWatts] ?? 0;
   if (goal <= start && coldJoules <= 0) return 0;
   let seconds = 0;
-  const leg = (joules: number, at: number): void => {
-    const power = wattsAt(standing, settled, t + seconds, at, path);
+  const leg = (joules: number, at: number, steaming: number): void => {
+    const power = wattsAt(standing, settled, t + seconds, at, path) - steaming;
     const first = joules / Math.max(leastWatts, power);
-    const better = wattsAt(standing, settled, t + seconds + first / 2, at, path);
+    const better = wattsAt(standing, settled, t + seconds + first / 2, at, path) - steaming;
     seconds += joules / Math.max(leastWatts, better);
   };
   const startCelsius = path.celsiusAt(start);
   for (let index = 0; index < 4 && coldJoules > 0; index++) {
-    leg(coldJoules / 4, startCelsius - (coldJoules / path.warmingAt(start)) * (1 - (index + 0.5) / 4));
+    const below = (coldJoules / path.warmingAt(start)) * (1 - (index + 0.5) / 4);
+    leg(coldJoules / 4, startCelsius - below, steamWatts(below));
   }
   const way = Math.max(0, goal - start);
   for (let index = 0; index < legs && way > 0; index++) {
-    leg(way / legs, path.celsiusAt(start + (way * (index + 0.5)) / legs));
+    leg(way / legs, path.celsiusAt(start + (way * (index + 0.5)) / legs), 0);
   }
   return Math.min(seconds, longestSeconds);
 };

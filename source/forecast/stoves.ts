@@ -10,13 +10,15 @@ export type StoveHabit = {
   readonly baseSeconds: number;
   /** The same from the ring under it, with the pot left there. */
   readonly ringSeconds: number;
+  /** The ring goes on heating up while no pot takes its heat. */
+  readonly glows: boolean;
 };
 
 export const stoveHabits: Readonly<Record<StoveKind, StoveHabit>> = {
-  gas: { lagSeconds: 4, fullWatts: 900, baseSeconds: 9, ringSeconds: 6 },
-  induction: { lagSeconds: 6, fullWatts: 1000, baseSeconds: 11, ringSeconds: 8 },
-  coil: { lagSeconds: 60, fullWatts: 800, baseSeconds: 19, ringSeconds: 55 },
-  'glass-ceramic': { lagSeconds: 75, fullWatts: 850, baseSeconds: 18, ringSeconds: 60 },
+  gas: { lagSeconds: 4, fullWatts: 900, baseSeconds: 9, ringSeconds: 6, glows: false },
+  induction: { lagSeconds: 6, fullWatts: 1000, baseSeconds: 11, ringSeconds: 8, glows: false },
+  coil: { lagSeconds: 60, fullWatts: 800, baseSeconds: 19, ringSeconds: 55, glows: true },
+  'glass-ceramic': { lagSeconds: 75, fullWatts: 850, baseSeconds: 18, ringSeconds: 60, glows: true },
 };
 
 /** Share of full power behind a level of the knob: only a prior, labels are not ratios. */
