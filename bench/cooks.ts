@@ -27,6 +27,9 @@ export const schedule = {
   farSeconds: [25, 55],
   nearSeconds: [13, 27],
   nearKelvin: 8,
+  /** Whoever is told to stay with the pot reads as often as fingers can type. */
+  lastSeconds: [8, 16],
+  lastKelvin: 3,
   missedShare: 0.15,
 } as const;
 
@@ -139,9 +142,10 @@ export const cookOf = (seed: number, conditions: Conditions): Cook => {
   const marks = [
     curve.celsiusAt(hob.startSolidsFraction) + 1,
     target.floorCelsius - schedule.nearKelvin,
+    target.floorCelsius - schedule.lastKelvin,
     target.floorCelsius,
   ];
-  const [boil = 0, near = 0, floor = 0] = dryRun(options, first, marks, seed);
+  const [boil = 0, near = 0, last = 0, floor = 0] = dryRun(options, first, marks, seed);
   const acts: Act[] = [{ t: 30, told: true, kind: 'heat', level: first }];
   const someTime = (): number => within(chance, boil, floor);
   if (chance.even() < 0.5)
@@ -157,7 +161,8 @@ export const cookOf = (seed: number, conditions: Conditions): Cook => {
   }
   const readingsAt: number[] = [];
   for (let t = 60; t < 2.5 * floor + 600; ) {
-    const [low, high] = t < near ? schedule.farSeconds : schedule.nearSeconds;
+    const [low, high] =
+      t < near ? schedule.farSeconds : t < last ? schedule.nearSeconds : schedule.lastSeconds;
     t += within(chance, low, high);
     if (chance.even() > schedule.missedShare) readingsAt.push(t);
   }

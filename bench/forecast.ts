@@ -227,10 +227,10 @@ const report = (cooks: number, from: number, dialSdKelvin: number): void => {
   const judged = Array.from({ length: cooks }, (_, index) => judge(cookOf(from + index, { dialSdKelvin })));
   const whole = judged.filter((scores) => scores.length === minutesBefore.length);
   console.log(
-    `\n${whole.length} cooks, seeds ${from} to ${from + cooks - 1}; thermometer's own error sd ${dialSdKelvin} K (told), lag 5-20 s (told 12), scatter 0.3-1 K (told 0.6)`,
+    `\n${whole.length} cooks, seeds ${from} to ${from + cooks - 1}; thermometer's own error sd ${dialSdKelvin} K (told), lag 5-20 s (told 12), scatter 0.3-1 K (taken as 0.65)`,
   );
   console.log(
-    `readings every ${schedule.farSeconds.join('-')} s, every ${schedule.nearSeconds.join('-')} s from about ${schedule.nearKelvin} K below the window; ${100 * schedule.missedShare} % missed`,
+    `readings every ${schedule.farSeconds.join('-')} s, every ${schedule.nearSeconds.join('-')} s from about ${schedule.nearKelvin} K and every ${schedule.lastSeconds.join('-')} s from about ${schedule.lastKelvin} K below the window; ${100 * schedule.missedShare} % missed`,
   );
   console.log(
     'not told: curve off by sd 1 K, water by 3 %, losses 0.5-1.5 W/K, burner 750-1300 W wandering by 2-8 %; half have a told burner step, a third an untold one, 60 % the pot off for a test',

@@ -9,8 +9,8 @@ export const lossWattsPerKelvin = 1;
 /** A pot standing on a trivet: the same with the surface, where water still leaves. Our judgement. */
 const trivetWattsPerKelvin = 2;
 const roomCelsius = 20;
-/** How far a burner wanders: 4 % in a minute, growing with the root of time. Our judgement. */
-export const wanderPerRootMinute = 0.04;
+/** How far a burner wanders: 6 % in a minute, growing with the root of time. Our judgement. */
+export const wanderPerRootMinute = 0.06;
 /** What the balance leaves out, joules after one second. Our judgement. */
 const joulesPerRootSecond = 30;
 const longestStepSeconds = 8;

@@ -43,8 +43,6 @@ export type Estimate = {
   readonly acceptedReadings: number;
   readonly lastReading: { readonly t: number; readonly celsius: number } | null;
   /** Improbable readings in a row, and the last one's distance from what was expected, kelvin. */
-  /** Fading sum of how far readings were from what was expected, in spreads: far from 0, the power is not what it was. */
-  readonly strain: number;
   readonly suspects: { readonly count: number; readonly kelvin: number };
   readonly coldWater: { readonly tests: number; readonly disagreed: number };
 };
@@ -80,7 +78,6 @@ export const begin = (hob: Hob): Estimate => ({
   located: false,
   acceptedReadings: 0,
   lastReading: null,
-  strain: 0,
   suspects: { count: 0, kelvin: 0 },
   coldWater: { tests: 0, disagreed: 0 },
 });

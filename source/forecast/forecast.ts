@@ -20,7 +20,7 @@ export type Hob = {
   readonly otherGrams: number;
   readonly dialSdKelvin: number;
   readonly dialLagSeconds: number;
-  /** What single readings scatter by; 0.6 K where it is not said. */
+  /** What single readings scatter by; 0.65 K where it is not said. */
   readonly readingSdKelvin?: number;
   /** Today's lower bounds of the stages, true Celsius. */
   readonly stageFromCelsius: Readonly<Record<Stage, number>>;

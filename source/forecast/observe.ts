@@ -19,11 +19,11 @@ import { type Path, pathOf } from './path.js';
 import { shareOfFull, stoveHabits } from './stoves.js';
 
 /** What a careful reading of a kitchen thermometer in bubbling syrup scatters by, kelvin. Our judgement. */
-const usualReadingSdKelvin = 0.6;
+const usualReadingSdKelvin = 0.65;
 /** The lag of a dial is known to about a third. Our judgement. */
 const lagDoubt = 0.33;
 const settleSeconds = 60;
-const labelDoubt = 0.35;
+const labelDoubt = 0.25;
 const mostKnownLevels = 8;
 /** A reading this many spreads away is improbable. */
 const improbable = 3.5;
@@ -205,7 +205,7 @@ const surpriseNow = (
 };
 
 /** Power learned from a pot that only warmed holds this well for one that boils. Our judgement. */
-const boilDoubt = 0.15;
+const boilDoubt = 0.12;
 
 /** The first reading of a pot that boils. A dial that came up with the cold pot is still behind. */
 const findBoil = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): Estimate => {
@@ -225,17 +225,6 @@ const findBoil = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): E
   return { ...found, covariance, behindKelvin };
 };
 
-/** Readings that stray to the same side again and again: the burner was turned and nobody said so. Our judgement. */
-const strainKept = 0.7;
-const mostStrain = 2.2;
-const untoldTurnSd = 0.25;
-
-const strain = (estimate: Estimate, spreads: number): Estimate => {
-  const sum = strainKept * estimate.strain + spreads;
-  if (Math.abs(sum) < mostStrain) return { ...estimate, strain: sum };
-  return { ...widen(estimate, logWatts, untoldTurnSd ** 2), strain: 0 };
-};
-
 const read = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): Estimate => {
   if (!Number.isFinite(reading.celsius)) return estimate;
   const below = reading.celsius < path.startCelsius - coldKelvin;
@@ -253,8 +242,7 @@ const read = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): Estim
   }
   const { spreads, kelvin } = surpriseNow(estimate, reading.celsius, path, hob);
   if (Math.abs(spreads) > improbable) return suspect(estimate, reading, kelvin, path, hob);
-  const strained = strain(estimate, spreads);
-  return accept(weigh(strained, reading.celsius, path, hob), reading);
+  return accept(weigh(estimate, reading.celsius, path, hob), reading);
 };
 
 /** The knob: the power behind its label was seen before, or is guessed with doubt; the stove's lag delays it. */

@@ -14,11 +14,13 @@ import type { Forecast, Hob, SecondsAhead, Target } from './forecast.js';
 import { clamp, normalPoints, quantile, root } from './numbers.js';
 import { type Path, pathOf } from './path.js';
 
-const futures = normalPoints(96, unknowns + 1);
+const futures = normalPoints(96, unknowns + 2);
 const legs = 14;
 /** Nobody boils syrup for longer: a time beyond it is given as this. */
 const longestSeconds = 6 * 3600;
 const leastWatts = 1;
+/** What the model leaves out of a temperature: a lag that is known to a third, syrup unevenly hot. Our judgement. */
+const leftOutKelvin = 0.3;
 
 /** Seconds from the estimate's own time until this pot has crossed `celsius`. Constant time. */
 const secondsTo = (
@@ -70,7 +72,8 @@ const waysTo = (celsius: number, estimate: Estimate, hob: Hob, path: Path): numb
           sum += (lower[row * unknowns + column] ?? 0) * (z[column] ?? 0);
         return sum;
       });
-      const seconds = secondsTo(celsius, point, coldJoules, standing, estimate.t, path);
+      const goal = celsius + (z[unknowns + 1] ?? 0) * leftOutKelvin;
+      const seconds = secondsTo(goal, point, coldJoules, standing, estimate.t, path);
       // The burner wanders on the way as well; a walk seen as a mean over the way has a third of its variance.
       return seconds * Math.exp(-(z[unknowns] ?? 0) * wanderPerRootMinute * Math.sqrt(seconds / 180));
     })
