@@ -8,6 +8,7 @@ import { answerFirstRun, type FirstRunAnswers, firstRunProblem, firstRunQuestion
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { kitchenToYaml } from '../kitchen/write.js';
 import { LineMode } from '../screen/line-mode.js';
+import { wrapped } from '../screen/lines.js';
 import { linesOf } from '../session/lines-in.js';
 import { machineClock } from '../session/machine.js';
 import { cookOf, type Started, startKept } from '../session/start.js';
@@ -37,6 +38,9 @@ const help = `
   before anything this program says.
 `;
 
+/** Width of the terminal that is written to; null: a file or a pipe, where lines stay whole. */
+const columnsOf = ({ stdout }: World): number | null => (stdout.isTTY ? (stdout.columns ?? 80) : null);
+
 /** Lines from the person, asked for one at a time. */
 class Asker {
   readonly #lines: AsyncGenerator<string>;
@@ -53,7 +57,9 @@ class Asker {
   }
 
   say(said: Message): void {
-    this.world.out(`${words(said, plainPrinter)}\n`);
+    const line = words(said, plainPrinter);
+    const columns = columnsOf(this.world);
+    this.world.out(`${columns === null ? line : wrapped(line, columns)}\n`);
   }
 
   /** What was typed; empty at the end of the input. */
@@ -72,6 +78,7 @@ const isOver = (entries: Parameters<typeof cookOf>[0]): boolean => {
 /** At most three questions, each with a default; asked only of a person. */
 const askKitchen = async (asker: Asker, world: World): Promise<Kitchen> => {
   const answers: Record<string, string> = {};
+    asker.say(message('line.deferring'));
   asker.say(message('line.ask-default'));
   for (const question of firstRunQuestions) {
     asker.say(question.ask);
@@ -134,7 +141,8 @@ const lead = async (started: Started, asker: Asker, world: World): Promise<ExitC
     session,
     printerNow: () => printerOf(session.cook),
     lines: asker.lines,
-    write: world.out,
+        write: world.out,
+    columns: () => columnsOf(world),
     prompts: asker.prompts,
   });
   await mode.run();

@@ -3,13 +3,15 @@ import { typedWords } from '../cook/interpret.js';
 import type { Session } from '../session/session.js';
 import { type Message, message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
-import { linesBetween } from './lines.js';
+import { linesBetween, wrapped } from './lines.js';
 
 export type LineModeOptions = {
   readonly session: Session;
   readonly printerNow: () => Printer;
   readonly lines: AsyncIterable<string>;
   readonly write: (text: string) => void;
+  /** Width to break words at; null: lines are left whole, for a pipe. */
+  readonly columns: () => number | null;
   /** A prompt is shown, because somebody types here. */
   readonly prompts: boolean;
 };
@@ -67,8 +69,10 @@ export class LineMode {
   /** Append what is new, and wake when the advice changes by itself. */
   #show(advice: Advice, answered: boolean): void {
     const printer = this.#options.printerNow();
-    for (const line of linesBetween(this.#before, advice, printer, { answered }))
-      this.#options.write(`${line}\n`);
+    const lines = linesBetween(this.#before, advice, printer, { answered });
+    // Nobody asked for this: it must not stand behind what is being typed.
+    if (!answered && lines.length > 0 && this.#before !== null && this.#options.prompts) this.#options.write('\n');
+    for (const line of lines) this.#line(line);
     this.#before = advice;
     this.#sleep(advice);
   }
@@ -79,8 +83,10 @@ export class LineMode {
     const ahead = (advice.changesAt - this.#options.session.now()) * 1000;
     this.#timer = setTimeout(
       () => {
-        this.#show(this.#options.session.advice(), false);
-      },
+              const before = this.#before;
+      this.#show(this.#options.session.advice(), false);
+      if (before !== null) this.#prompt();
+    },
       Math.min(longestSleepMilliseconds, Math.max(50, ahead)),
     );
     // The input keeps the program alive; a timer alone does not.
@@ -88,7 +94,12 @@ export class LineMode {
   }
 
   #say(said: Message, mark = ''): void {
-    this.#options.write(`${mark}${words(said, this.#options.printerNow())}\n`);
+    this.#line(`${mark}${words(said, this.#options.printerNow())}`);
+  }
+
+    #line(line: string): void {
+    const columns = this.#options.columns();
+    this.#options.write(`${columns === null ? line : wrapped(line, columns)}\n`);
   }
 
   #prompt(): void {

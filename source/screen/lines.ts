@@ -1,3 +1,4 @@
+import wrapAnsi from 'wrap-ansi';
 import type { Advice } from '../cook/advice.js';
 import { type Message, type TextId, type Texts, words } from '../texts/message.js';
 import { warningText } from '../texts/warning.js';
@@ -72,4 +73,14 @@ export const linesBetween = (
     ...due.map((timer) => `*  Due: ${say({ id: `timer.${timer.id}` as TextId })}`),
     ...(moved ? headline(after, printer, texts) : answered && !meaning ? [`    ${say(after.say)}`] : []),
   ];
+};
+
+/** Break a line between words; what follows stands as far in as the line began. */
+export const wrapped = (line: string, columns: number): string => {
+  const indent = /^(\s*(?:\d+\. |- |!! |\* {2}|\? {2})?)/.exec(line)?.[0].length ?? 0;
+  const width = Math.max(20, columns - indent);
+  return wrapAnsi(line.slice(indent), width, { hard: true })
+    .split('\n')
+    .map((part, index) => (index === 0 ? line.slice(0, indent) : ' '.repeat(indent)) + part)
+    .join('\n');
 };
