@@ -40,6 +40,10 @@ const yamlMessages: Readonly<Partial<Record<YAMLError['code'], Message>>> = {
   MISSING_CHAR: message('yaml.unclosed'),
   BLOCK_IN_FLOW: message('yaml.unclosed'),
   MULTIPLE_DOCS: message('yaml.several-documents'),
+  MULTILINE_IMPLICIT_KEY: message('yaml.no-colon'),
+  BLOCK_AS_IMPLICIT_KEY: message('yaml.two-colons'),
+  BAD_SCALAR_START: message('yaml.needs-quotes'),
+  TAG_RESOLVE_FAILED: message('yaml.tag'),
 };
 
 class Sheet {
@@ -116,7 +120,9 @@ export class Field {
         this.sheet.add(
           line,
           field.path,
-          message('yaml.unknown-key', { found: echo(key), nearest: nearest(key, allowed), allowed }),
+          /^\d/.test(key) && isMap(this.node) && this.node.flow === true
+            ? message('yaml.comma', { found: echo(key) })
+            : message('yaml.unknown-key', { found: echo(key), nearest: nearest(key, allowed), allowed }),
         );
     }
     return fields;

@@ -99,14 +99,16 @@ export const substituteDoctor = (recipe: Recipe, to: Doctor): Substituted => {
   const swapped = recipe.ingredients.flatMap((one, at) =>
     at === place ? ingredientOf(doctor, grams) : isOutgoing(one) ? [] : one,
   );
-  const sweet = shifted(swapped, 'granulated-sugar', -grams * doctor.composition.sucrose);
-  const lostWater = sum(out, (one) => one.grams * one.composition.water);
-  const wet = shifted(sweet.ingredients, 'water', lostWater - grams * doctor.composition.water);
+  const purity = itemById('granulated-sugar')?.composition.sucrose ?? 1;
+  const sweet = shifted(swapped, 'granulated-sugar', (-grams * doctor.composition.sucrose) / purity);
+  const waterOf = (ingredients: readonly Ingredient[]) =>
+    sum(ingredients, (one) => one.grams * one.composition.water);
+  const wet = shifted(sweet.ingredients, 'water', waterOf(recipe.ingredients) - waterOf(sweet.ingredients));
   const corn = wet.ingredients.filter((one) => one.item === 'cornstarch').map((one) => one.name);
   const changes = [
     wordOf[to],
-    ...(sweet.by === 0 ? [] : [message('recipe.swap.sugar', { grams: sweet.by })]),
-    ...(wet.by === 0 ? [] : [message('recipe.swap.water', { grams: wet.by })]),
+    ...(sweet.by === 0 ? [] : [message('recipe.swap.sugar', { grams: roundTo(sweet.by, 1) })]),
+    ...(wet.by === 0 ? [] : [message('recipe.swap.water', { grams: roundTo(wet.by, 1) })]),
     ...(to === 'rice-syrup' && corn.length > 0 ? [message('recipe.swap.starch', { items: corn })] : []),
     message('recipe.swap.rest-stays'),
   ];

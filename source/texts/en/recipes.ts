@@ -23,7 +23,8 @@ export const fileTexts = {
     'This is not YAML as it stands. Look at this line and the one above: a colon, quote or bracket is out of place.',
   'yaml.duplicate-key': 'This field is written twice. Keep one of them.',
   'yaml.tab': 'This line is indented with a tab. Use spaces.',
-  'yaml.indent': 'This line is indented differently from its neighbours, or a bracket above is not closed. Line them up with spaces, or close it.',
+  'yaml.indent':
+    'This line is indented differently from its neighbours, or a bracket above is not closed. Line them up with spaces, or close it.',
   'yaml.no-colon': 'A field needs a colon and a space behind its name here: "name: value".',
   'yaml.two-colons':
     'A field begins in the middle of another here. Put text that has a colon in quotes, and line the fields up.',
