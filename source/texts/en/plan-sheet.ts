@@ -24,8 +24,12 @@ const percentSpan = ([low, high]: Span, printer: Printer): string => {
   const [from, to] = [printer.percent(low), printer.percent(high)];
   return from === to ? to : `${from.replace(' %', '')} to ${to}`;
 };
-const altitudeWords = (metres: number | null, printer: Printer): string =>
-  metres === null ? '' : `, about ${printer.metres(Math.round(metres / 10) * 10)} above the sea`;
+const altitudeWords = (metres: number | null, printer: Printer): string => {
+  if (metres === null) return '';
+  const rounded = Math.round(metres / 10) * 10;
+  if (rounded === 0) return ', at sea level';
+  return `, about ${printer.metres(Math.abs(rounded))} ${rounded > 0 ? 'above' : 'below'} the sea`;
+};
 
 const airFrom = {
   pressure: 'from the air pressure given',
@@ -50,7 +54,9 @@ export const planSheetTexts = {
   'plan.into.fold': 'while folding',
   'plan.into.pull': 'while pulling',
   'plan.written': ({ amount, name }: { amount: string; name: string }) =>
-    `${escapeForTerminal(name)} (${escapeForTerminal(amount)})`,
+    /^[\d.,\s]+g$/.test(amount)
+      ? escapeForTerminal(name)
+      : `${escapeForTerminal(name)} (${escapeForTerminal(amount)})`,
 
   'plan.place.label': 'Place',
   'plan.place': (
