@@ -22,6 +22,9 @@ import { shareOfFull, stoveHabits } from './stoves.js';
 const usualReadingSdKelvin = 0.65;
 /** The lag of a dial is known to about a third. Our judgement. */
 const lagDoubt = 0.33;
+/** No kitchen thermometer in a syrup shows anything outside. */
+const readableCelsius = [-30, 400] as const;
+const mostGramsAdded = 20_000;
 const settleSeconds = 60;
 const labelDoubt = 0.25;
 const mostKnownLevels = 8;
@@ -226,7 +229,7 @@ const findBoil = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): E
 };
 
 const read = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): Estimate => {
-  if (!Number.isFinite(reading.celsius)) return estimate;
+  if (!(reading.celsius >= readableCelsius[0] && reading.celsius <= readableCelsius[1])) return estimate;
   const below = reading.celsius < path.startCelsius - coldKelvin;
   if (!estimate.located) {
     if (below) return readCold(estimate, reading, path);
@@ -340,8 +343,9 @@ const cover = (estimate: Estimate, t: number, on: boolean): Estimate =>
     ? estimate
     : { ...estimate, lidOn: on, unsettledUntil: on ? estimate.unsettledUntil : t + settleSeconds };
 
-const addWater = (estimate: Estimate, t: number, grams: number, path: Path): Estimate => {
-  if (!(grams > 0) || !Number.isFinite(grams)) return estimate;
+const addWater = (estimate: Estimate, t: number, added: number, path: Path): Estimate => {
+  if (!(added > 0)) return estimate;
+  const grams = Math.min(added, mostGramsAdded);
   const mean = [...estimate.mean];
   mean[joulesDone] = Math.max(
     path.lowestJoules,
