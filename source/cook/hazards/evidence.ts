@@ -283,7 +283,7 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
         ? null
         : message('evidence.stem', {
             stemMillimetres: batch.dial.stemMillimetres,
-            depthMillimetres: batch.pot.depthMillimetres[0],
+            depthMillimetres: batch.pot.depthMillimetres[1],
           }),
   },
   {

@@ -37,7 +37,7 @@ export const mix: Phase = {
         message('mix.ready.stem', {
           present: cook.thermometer,
           stemMillimetres: batch.dial.stemMillimetres,
-          depthMillimetres: batch.pot.depthMillimetres?.[0] ?? null,
+          depthMillimetres: batch.pot.depthMillimetres?.[1] ?? null,
           covered: batch.pot.stemCovered,
         }),
         message('mix.ready.slab', { surface: batch.recipe.surface }),
