@@ -15,6 +15,8 @@ export const wanderPerRootMinute = 0.06;
 const joulesPerRootSecond = 30;
 const longestStepSeconds = 8;
 const mostSteps = 40;
+/** Whatever happens in a longer silence has happened by then. */
+const longestSilenceSeconds = 12 * 3600;
 
 /** The pot as it stands between two events: known but for the unknowns. */
 export type Standing = Pick<Estimate, 'potOn' | 'lidOn' | 'heating' | 'change'> & {
@@ -129,7 +131,7 @@ export const coldAtStart = (hob: Hob, path: Path): number =>
 /** The estimate carried on to `t` with nothing new known; unchanged when `t` is not later. */
 export const carryOn = (estimate: Estimate, t: number, path: Path, hob: Hob): Estimate => {
   const coldJoules = estimate.coldJoules ?? coldAtStart(hob, path);
-  const seconds = t - estimate.t;
+  const seconds = Math.min(t - estimate.t, longestSilenceSeconds);
   if (!(seconds > 0)) return estimate.coldJoules === null ? { ...estimate, coldJoules } : estimate;
   // Before there is any sign of heat the pot stays as it is.
   if (estimate.potOn && !estimate.heating && estimate.change === null) return { ...estimate, t, coldJoules };

@@ -1,6 +1,6 @@
 import { type ColdWaterOutcome, type Stage, stages } from '../sugar/stages.js';
 import { covarianceOf, meanOf, spreadPoints, syrupCelsius } from './advance.js';
-import { curveBias, type Estimate, joulesDone, unknowns } from './estimate.js';
+import { curveBias, dialBias, type Estimate, joulesDone, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
 import { locate } from './locate.js';
 import { clamp, normalBelow } from './numbers.js';
@@ -11,7 +11,7 @@ const stagesOfDoubt = 0.5;
 const doubtRangeKelvin = [1.5, 5] as const;
 /** The same hands in the same water err the same way: each further test counts for less. Our judgement. */
 const worthOfTest = (testsBefore: number): number => 1 / (1 + 0.4 * testsBefore);
-/** Below this chance a test and the thermometer disagree. */
+/** Below this chance of the outcome at what the thermometer shows, test and thermometer disagree. */
 const disagreeBelow = 0.15;
 
 export const bounds = (stage: Stage, hob: Hob): readonly [from: number, to: number] => {
@@ -90,8 +90,6 @@ export const testCold = (estimate: Estimate, outcome: ColdWaterOutcome, path: Pa
   }
   const worth = worthOfTest(tests);
   const before = temperatureOf(estimate, path);
-  const expected = stageShares(before.celsius, before.sd, hob);
-  const likely = weighedChance(before.celsius, before.sd, chance);
   const after = weighed(before.celsius, before.sd, (celsius) => chance(celsius) ** worth);
   const mean = meanOf(before.points);
   const gains = mean.map(
@@ -111,24 +109,13 @@ export const testCold = (estimate: Estimate, outcome: ColdWaterOutcome, path: Pa
   );
   const moved = mean.map((value, row) => value + (gains[row] ?? 0) * (after.celsius - before.celsius));
   moved[joulesDone] = clamp(moved[joulesDone] ?? 0, path.lowestJoules, path.highestJoules);
-  const disagrees =
-    estimate.acceptedReadings > 0 && expected[outcome] < disagreeBelow && likely < 2 * disagreeBelow;
+  // What the thermometer says at its face, without what was already found out about it.
+  const face = before.celsius + (estimate.mean[dialBias] ?? 0);
+  const disagrees = estimate.acceptedReadings > 0 && chance(face) < disagreeBelow;
   return {
     ...estimate,
     mean: moved,
     covariance,
     coldWater: { tests: tests + 1, disagreed: estimate.coldWater.disagreed + (disagrees ? 1 : 0) },
   };
-};
-
-const weighedChance = (celsius: number, sd: number, likelihood: (celsius: number) => number): number => {
-  let total = 0;
-  let sum = 0;
-  for (let index = 0; index < quadraturePoints; index++) {
-    const z = quadratureReach * ((2 * index) / (quadraturePoints - 1) - 1);
-    const weight = Math.exp(-(z * z) / 2);
-    total += weight;
-    sum += weight * likelihood(celsius + z * sd);
-  }
-  return sum / total;
 };

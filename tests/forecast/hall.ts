@@ -1,4 +1,11 @@
-import { begin, type Estimate, type Evidence, type Hob, observe, type Target } from '../../source/forecast/index.js';
+import {
+  begin,
+  type Estimate,
+  type Evidence,
+  type Hob,
+  observe,
+  type Target,
+} from '../../source/forecast/index.js';
 import type { Stage } from '../../source/sugar/stages.js';
 import { type BoilingCurve, boilingCurve } from '../../source/sugar/syrup.js';
 
@@ -46,8 +53,11 @@ export const target: Target = {
 };
 
 /** The estimate after all this. */
-export const after = (evidence: readonly Evidence[], on: Hob = hob, from: Estimate = begin(on)): Estimate =>
-  evidence.reduce((estimate, next) => observe(estimate, next, curve, on), from);
+export const estimateAfter = (
+  evidence: readonly Evidence[],
+  on: Hob = hob,
+  from: Estimate = begin(on),
+): Estimate => evidence.reduce((estimate, next) => observe(estimate, next, curve, on), from);
 
 /** A plain boil on this hob: burner on at 60 s, then what a dial that is right shows. */
 export const plainBoil: readonly Evidence[] = [

@@ -32,26 +32,29 @@ const heatTo = (pot: Pot, celsius: number): void => {
 };
 
 describe('the simulated boil', () => {
-  it.each(stoves)('on %s keeps every gram and every joule through a cook with all that can happen', (stove) => {
-    const pot = potOn(stove);
-    const before = pot.state().energy.storedJoule;
-    pot.setHeat(1);
-    pot.advance(700);
-    pot.setPot(false);
-    pot.advance(70);
-    pot.setPot(true);
-    pot.setLid(true);
-    pot.advance(120);
-    pot.setLid(false);
-    pot.addWater(40);
-    pot.setHeat(0.6);
-    pot.advance(900);
-    const { waterGrams: left, steamGrams, addedGrams, energy } = pot.state();
-    expect(addedGrams).toBe(40);
-    expect(left + steamGrams).toBeCloseTo(waterGrams + 40, 9);
-    const found = energy.storedJoule + energy.lostJoule + energy.steamJoule;
-    expect(Math.abs(found - before - energy.broughtJoule)).toBeLessThan(1e-6 * energy.broughtJoule);
-  });
+  it.each(stoves)(
+    'on %s keeps every gram and every joule through a cook with all that can happen',
+    (stove) => {
+      const pot = potOn(stove);
+      const before = pot.state().energy.storedJoule;
+      pot.setHeat(1);
+      pot.advance(700);
+      pot.setPot(false);
+      pot.advance(70);
+      pot.setPot(true);
+      pot.setLid(true);
+      pot.advance(120);
+      pot.setLid(false);
+      pot.addWater(40);
+      pot.setHeat(0.6);
+      pot.advance(900);
+      const { waterGrams: left, steamGrams, addedGrams, energy } = pot.state();
+      expect(addedGrams).toBe(40);
+      expect(left + steamGrams).toBeCloseTo(waterGrams + 40, 9);
+      const found = energy.storedJoule + energy.lostJoule + energy.steamJoule;
+      expect(Math.abs(found - before - energy.broughtJoule)).toBeLessThan(1e-6 * energy.broughtJoule);
+    },
+  );
 
   it('is the same for the same seed, and another cook for another', () => {
     const readings = (seed: number): number[] => {
