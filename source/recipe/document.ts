@@ -1,15 +1,7 @@
-import {
-  isAlias,
-  isMap,
-  isScalar,
-  isSeq,
-  LineCounter,
-  type Node,
-  parseAllDocuments,
-  type YAMLError,
-} from 'yaml';
+import { isMap, isScalar, isSeq, LineCounter, type Node, parseAllDocuments, type YAMLError } from 'yaml';
 import { type Message, message } from '../texts/message.js';
 import { readNumber } from '../units/number.js';
+import { notAllowed, tooDeepToRead } from './guard.js';
 import { nearest } from './items.js';
 
 /** What is wrong in a file, and where: the field as a path ("ingredients[2].amount"), the line from 1. */
@@ -21,8 +13,6 @@ export type FileProblem = {
 };
 
 const longestText = 256 * 1024;
-const deepest = 12;
-const deepestBrackets = 32;
 const mostProblems = 20;
 const longestEcho = 40;
 
@@ -34,7 +24,6 @@ export const echo = (found: string): string => {
 
 /** Where the words of a problem come from: the YAML library's codes, in our words. */
 const yamlMessages: Readonly<Partial<Record<YAMLError['code'], Message>>> = {
-  DUPLICATE_KEY: message('yaml.duplicate-key'),
   TAB_AS_INDENT: message('yaml.tab'),
   BAD_INDENT: message('yaml.indent'),
   MISSING_CHAR: message('yaml.unclosed'),
@@ -56,6 +45,11 @@ class Sheet {
 
   lineOf(offset: number): number {
     return Math.max(1, this.lines.linePos(offset).line);
+  }
+
+  /** So many that nobody reads another. */
+  get full(): boolean {
+    return this.problems.length >= mostProblems;
   }
 
   add(line: number, field: string, said: Message): void {
@@ -116,7 +110,7 @@ export class Field {
         lineOfNode(this.sheet, pair.value, line),
       );
       if (allowed === null || allowed.includes(key)) fields.set(key, field);
-      else
+      else if (!this.sheet.full)
         this.sheet.add(
           line,
           field.path,
@@ -211,40 +205,6 @@ const lineOfNode = (sheet: Sheet, value: unknown, otherwise: number): number => 
   return range?.[0] === undefined ? otherwise : sheet.lineOf(range[0]);
 };
 
-/** Brackets or dashes so deep that reading them would cost more than any honest file. */
-const tooDeepToRead = (text: string): boolean => {
-  if (/^[ \t]*(?:[-?][ \t]+){33}/m.test(text)) return true;
-  let depth = 0;
-  for (const character of text) {
-    if (character === '[' || character === '{') depth += 1;
-    else if ((character === ']' || character === '}') && depth > 0) depth -= 1;
-    if (depth > deepestBrackets) return true;
-  }
-  return false;
-};
-
-/** The first thing in the tree that no such file may hold: an alias, a tag, or too many levels. */
-const notAllowed = (
-  node: unknown,
-  depth: number,
-): { readonly at: unknown; readonly said: Message } | null => {
-  if (isAlias(node)) return { at: node, said: message('yaml.alias') };
-  if (depth > deepest) return { at: node, said: message('yaml.too-deep') };
-  if (isMap(node)) {
-    for (const pair of node.items) {
-      const bad = notAllowed(pair.key, depth + 1) ?? notAllowed(pair.value, depth + 1);
-      if (bad !== null) return bad;
-    }
-  }
-  if (isSeq(node)) {
-    for (const item of node.items) {
-      const bad = notAllowed(item, depth + 1);
-      if (bad !== null) return bad;
-    }
-  }
-  return null;
-};
-
 export type Opened = { readonly root: Field; readonly problems: readonly FileProblem[] };
 
 /**
@@ -267,7 +227,8 @@ export const openDocument = (text: string, file: string): Opened => {
     schema: 'failsafe',
     prettyErrors: false,
     strict: true,
-    uniqueKeys: true,
+    // The library compares each key with all before it; 20 000 keys would take seconds. `notAllowed` counts them once.
+    uniqueKeys: false,
   });
   if (!Array.isArray(documents) || documents.length === 0) return refuse(1, message('yaml.empty'));
   const [document, second] = documents;

@@ -80,6 +80,13 @@ describe('files that mean harm', () => {
     expect(problemsOf(`${good}${many}\n`).length).toBeLessThanOrEqual(20);
   });
 
+  it('has twenty thousand fields at once', () => {
+    const many = Array.from({ length: 20_000 }, (_, place) => `k${place}: {}`).join(', ');
+    expect(problemsOf(`${good}declared: { ${many}, k7: {} }\n`)).toEqual([
+      'pull.yaml:8: This field is written twice. Keep one of them.',
+    ]);
+  });
+
   it('never throws and always says something, whatever is in the file', () => {
     const pieces = fc.constantFrom(
       ...good.split(/(?<=[\s,:{}[\]])/),
