@@ -76,7 +76,8 @@ export type Cook = {
   readonly checks: { readonly iceShownCelsius: number | null; readonly boilsShownCelsius: number | null };
   readonly estimate: Estimate;
   readonly lastReading: Reading | null;
-  readonly readBefore: Reading | null;
+  /** The last few believed readings before it, oldest first: enough to tell a rate from. */
+  readonly readBefore: readonly Reading[];
   readonly readingsTaken: number;
   readonly doubt: Doubt | null;
   readonly tests: readonly ColdWaterTest[];

@@ -13,6 +13,8 @@ export const nearKelvin = 8;
 const boilSlackKelvin = 0.5;
 /** Evidence is enough from this probability on. */
 const reachedProbability = 0.9;
+/** A rate is told from this many readings at most: constant size, a minute or two near the end. */
+const rememberedReadings = 6;
 /** A reading is of the same moment as a test within this, seconds. */
 const sameMomentSeconds = 180;
 
@@ -53,7 +55,7 @@ const accept = (cook: Cook, reading: Reading): Cook => {
     {
       ...cook,
       lastReading: reading,
-      readBefore: cook.lastReading,
+      readBefore: cook.lastReading === null ? [] : [...cook.readBefore, cook.lastReading].slice(-rememberedReadings),
       readingsTaken: cook.readingsTaken + 1,
       thermometer: true,
       doubt: null,

@@ -64,7 +64,7 @@ export const openCook = (event: Opened): Cook => {
     checks: { iceShownCelsius: null, boilsShownCelsius: null },
     estimate: begin(hob),
     lastReading: null,
-    readBefore: null,
+    readBefore: [],
     readingsTaken: 0,
     doubt: null,
     tests: [],

@@ -18,11 +18,16 @@ const onTheHeat = (cook: Cook): boolean =>
   !potIsOff(cook) &&
   ['dissolve', 'boil', 'test'].includes(headline(cook));
 
-/** Kelvin per second between the last two readings; null with fewer than two. */
+/** Two readings closer than this tell of the dial's scatter, not of a rate: seconds. Our judgement. */
+const rateOverSeconds = 45;
+
+/** Kelvin per second up to the last reading, over at least 45 s where there are readings enough; null with fewer than two. */
 export const rateOfRise = (cook: Cook): number | null => {
   const { lastReading, readBefore } = cook;
-  if (lastReading === null || readBefore === null || lastReading.t <= readBefore.t) return null;
-  return (lastReading.celsius - readBefore.celsius) / (lastReading.t - readBefore.t);
+  if (lastReading === null) return null;
+  const since = readBefore.findLast(({ t }) => t <= lastReading.t - rateOverSeconds) ?? readBefore[0];
+  if (since === undefined || lastReading.t <= since.t) return null;
+  return (lastReading.celsius - since.celsius) / (lastReading.t - since.t);
 };
 
 const readingEvidence = ({ cook }: View): Message | null =>
