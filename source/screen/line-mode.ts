@@ -71,7 +71,8 @@ export class LineMode {
     const printer = this.#options.printerNow();
     const lines = linesBetween(this.#before, advice, printer, { answered });
     // Nobody asked for this: it must not stand behind what is being typed.
-    if (!answered && lines.length > 0 && this.#before !== null && this.#options.prompts) this.#options.write('\n');
+    if (!answered && lines.length > 0 && this.#before !== null && this.#options.prompts)
+      this.#options.write('\n');
     for (const line of lines) this.#line(line);
     this.#before = advice;
     this.#sleep(advice);
@@ -83,10 +84,10 @@ export class LineMode {
     const ahead = (advice.changesAt - this.#options.session.now()) * 1000;
     this.#timer = setTimeout(
       () => {
-              const before = this.#before;
-      this.#show(this.#options.session.advice(), false);
-      if (before !== null) this.#prompt();
-    },
+        const before = this.#before;
+        this.#show(this.#options.session.advice(), false);
+        if (before !== null) this.#prompt();
+      },
       Math.min(longestSleepMilliseconds, Math.max(50, ahead)),
     );
     // The input keeps the program alive; a timer alone does not.
@@ -97,7 +98,7 @@ export class LineMode {
     this.#line(`${mark}${words(said, this.#options.printerNow())}`);
   }
 
-    #line(line: string): void {
+  #line(line: string): void {
     const columns = this.#options.columns();
     this.#options.write(`${columns === null ? line : wrapped(line, columns)}\n`);
   }

@@ -60,7 +60,9 @@ export type QuestionsOptions = {
 export type Terminal = {
   /** The word chosen; or why the person left instead. */
   choose(options: ChoiceOptions): Promise<{ readonly word: string } | { readonly exit: ConsoleExit }>;
-  ask(options: QuestionsOptions): Promise<{ readonly answers: FirstRunAnswers } | { readonly exit: ConsoleExit }>;
+  ask(
+    options: QuestionsOptions,
+  ): Promise<{ readonly answers: FirstRunAnswers } | { readonly exit: ConsoleExit }>;
   cook(options: CookOptions): Promise<ConsoleExit>;
   /** Give the terminal back. May be called more than once. */
   close(): Promise<void>;

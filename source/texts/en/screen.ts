@@ -71,8 +71,10 @@ export const screenTexts = {
 
   // Leaving.
   'leave.say': 'Leave now?',
-  'leave.kept': 'The cook is kept and goes on from here when you come back. The pot does not wait: heat off first.',
-  'leave.not-kept': 'Not everything is saved: what is not on the disk is lost. The pot does not wait: heat off first.',
+  'leave.kept':
+    'The cook is kept and goes on from here when you come back. The pot does not wait: heat off first.',
+  'leave.not-kept':
+    'Not everything is saved: what is not on the disk is lost. The pot does not wait: heat off first.',
   'leave.keys': 'y leaves    any other key stays    Ctrl+C again leaves',
 
   // The frame.
@@ -80,7 +82,8 @@ export const screenTexts = {
   'screen.too-small.keys': 'make it larger, or q leaves',
   'screen.rehearsal': 'REHEARSAL',
   'screen.from': (v: { phase: string }) => `began at ${v.phase}, earlier steps taken as done`,
-  'screen.not-saved': (v: { count: number }, p: Printer) => `NOT SAVED: ${p.count(v.count, 'event', 'events')}`,
+  'screen.not-saved': (v: { count: number }, p: Printer) =>
+    `NOT SAVED: ${p.count(v.count, 'event', 'events')}`,
   'screen.bell-off': 'bell off',
   'screen.rang.look': '((!)) LOOK NOW',
   'screen.rang.next': '(.) next is due',

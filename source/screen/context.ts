@@ -1,0 +1,28 @@
+import { type Message, words } from '../texts/message.js';
+import { asciiSigns, type Signs, toAscii, unicodeSigns } from './looks.js';
+import type { Shown } from './model.js';
+
+export type Style = { readonly ascii: boolean; readonly color: boolean };
+export type Size = { readonly columns: number; readonly rows: number };
+
+/** What every part of the frame is drawn from. */
+export type Context = {
+  readonly shown: Shown;
+  readonly ascii: boolean;
+  readonly signs: Signs;
+  /** A message in words that this terminal can show. */
+  say(message: Message): string;
+  /** Any other text that this terminal can show. */
+  show(text: string): string;
+};
+
+export const contextOf = (shown: Shown, { ascii }: Style): Context => {
+  const show = ascii ? toAscii : (text: string): string => text;
+  return {
+    shown,
+    ascii,
+    signs: ascii ? asciiSigns : unicodeSigns,
+    say: (message) => show(words(message, shown.printer)),
+    show,
+  };
+};

@@ -1,0 +1,178 @@
+import type { LetterSize } from './block-letters.js';
+import { type Context, contextOf, type Size, type Style } from './context.js';
+import type { Shown } from './model.js';
+import { action, type ShoutSize } from './parts/action.js';
+import { keysRow, lastEventsRow } from './parts/footer.js';
+import { glass, glassWidth } from './parts/glass.js';
+import { badges, header } from './parts/header.js';
+import { numbers } from './parts/numbers.js';
+import { panel, smallest, tooSmall } from './parts/panels.js';
+import { nextAndWatch, progress, timers } from './parts/progress.js';
+import { warnings } from './parts/warnings.js';
+import { blank, cut, type Line, lineWidth, span, widthOf } from './text.js';
+
+/** How generously the body is set; tried from the most to the least. */
+type Setting = {
+  readonly withGlass: boolean;
+  readonly withNumbers: boolean;
+  readonly size: ShoutSize;
+  readonly tight: boolean;
+  readonly withItems: boolean;
+  readonly withAhead: boolean;
+};
+
+const roomFor = { letters: { columns: 110, rows: 36 }, huge: { columns: 180, rows: 50 } } as const;
+const fits = (size: Size, least: Size): boolean => size.columns >= least.columns && size.rows >= least.rows;
+
+const letterSizes = (size: Size): readonly LetterSize[] => {
+  if (fits(size, roomFor.huge)) return ['huge', 'large', 'small'];
+  return fits(size, roomFor.letters) ? ['large', 'small'] : ['small'];
+};
+
+/** Steps in which what is chosen has a list of its own behind a key: its items may go first. */
+const listedElsewhere = (step: string | null): boolean => step === 'test.drop';
+
+const settings = (size: Size, shown: Shown): readonly Setting[] => {
+  const sizes = letterSizes(size);
+  const generous: Setting = {
+    withGlass: true,
+    withNumbers: fits(size, roomFor.letters),
+    size: 'line',
+    tight: false,
+    withItems: true,
+    withAhead: true,
+  };
+  const line = { ...generous, size: 'line' } as const;
+  const bare = { ...line, withNumbers: false, tight: true };
+  const short = listedElsewhere(shown.advice.step) ? [false] : [true];
+  return [
+    ...sizes.map((one) => ({ ...generous, size: one })),
+    ...sizes.slice(-1).map((one) => ({ ...generous, size: one, tight: true })),
+    ...short.map((withItems) => ({ ...generous, withItems, size: 'small' as const, tight: true })),
+    line,
+    { ...line, tight: true },
+    bare,
+    { ...bare, withGlass: false },
+    { ...bare, withGlass: false, withAhead: false },
+    ...short.filter((one) => !one).map((withItems) => ({ ...bare, withGlass: false, withItems })),
+    { ...bare, withGlass: false, withAhead: false, withItems: short[0] ?? true },
+  ];
+};
+
+const text = (size: Size, width: number): number => Math.min(width, fits(size, roomFor.huge) ? 120 : 96);
+
+/** What stands at the bottom of the body and keeps its place there. */
+const bottom = (ctx: Context, setting: Setting, size: Size, width: number, most: number): readonly Line[] => {
+  const measure = text(size, width);
+  const ahead = setting.withAhead ? nextAndWatch(ctx, measure) : [];
+  const now = progress(ctx, measure);
+  return [
+    ...(now.length === 0 && setting.tight ? [] : [now]),
+    ...ahead,
+    ...timers(ctx, measure),
+    ...warnings(ctx, measure, most),
+  ];
+};
+
+/** At most this share of the body belongs to warnings; the first is always whole. */
+const warningRows = (rows: number): number => Math.max(4, Math.floor(rows / 3));
+
+type Body = {
+  readonly lines: readonly Line[];
+  readonly left: readonly Line[] | null;
+  readonly leftWidth: number;
+};
+
+const set = (ctx: Context, setting: Setting, size: Size, rows: number): Body | null => {
+  const leftWidth = glassWidth(size.columns);
+  const left = setting.withGlass ? glass(ctx, leftWidth, rows) : null;
+  const width = size.columns - (left === null ? 0 : leftWidth);
+  const measure = text(size, width);
+  const over = setting.withNumbers ? numbers(ctx, letterSizes(size).slice(-2), width) : null;
+  const top = action(ctx, { ...setting, width: setting.size === 'line' ? measure : width });
+  if (top === null) return null;
+  const under = bottom(ctx, setting, size, width, warningRows(rows));
+  const above = [...(over ?? []), ...(over === null ? [] : [blank]), ...top];
+  const between = rows - above.length - under.length;
+  if (between < (setting.tight ? 0 : 1)) return null;
+  return { lines: [...above, ...Array.from({ length: between }, () => blank), ...under], left, leftWidth };
+};
+
+/** A panel covers the action; what warns stays in sight below it where there is room. */
+const covered = (ctx: Context, lines: readonly Line[], size: Size, rows: number): Body => {
+  const warned = warnings(ctx, size.columns, Math.max(0, rows - lines.length));
+  const between = rows - lines.length - warned.length;
+  const under = between >= 0 ? [...Array.from({ length: between }, () => blank), ...warned] : [];
+  return { lines: [...lines, ...under].slice(0, rows), left: null, leftWidth: 0 };
+};
+
+/** Nothing fits: as much as there is room for, and a sign that it is not all. */
+const clipped = (ctx: Context, setting: Setting, size: Size, rows: number): Body => {
+  const all = action(ctx, { ...setting, size: 'line', width: size.columns }) ?? [];
+  const under = warnings(ctx, size.columns, warningRows(rows));
+  const kept = Math.max(1, rows - under.length - 1);
+  return {
+    lines: [...all.slice(0, kept), [span(ctx.signs.bullet.repeat(3))], ...under].slice(0, rows),
+    left: null,
+    leftWidth: 0,
+  };
+};
+
+const clip = (line: Line, cells: number): Line => {
+  if (lineWidth(line) <= cells) return line;
+  let left = cells;
+  return line.flatMap((one) => {
+    if (left <= 0) return [];
+    const kept = cut(one.text, left);
+    left -= widthOf(kept);
+    return [{ ...one, text: kept }];
+  });
+};
+
+const besides = (left: Line | undefined, leftWidth: number, right: Line): Line =>
+  left === undefined
+    ? right
+    : [...left, span(' '.repeat(Math.max(0, leftWidth - lineWidth(left)))), ...right];
+
+/** Rows that are not the body: trail, badges, events, keys. */
+const frameRows = 4;
+
+export type Frame = {
+  /** Exactly as many as the window has rows, none wider than it. */
+  readonly lines: readonly Line[];
+  /** Something had to be left out. */
+  readonly clipped: boolean;
+};
+
+/** The whole screen as rows. Pure: the same picture for the same state, size and style. */
+export const frame = (shown: Shown, size: Size, style: Style): Frame => {
+  const ctx = contextOf(shown, style);
+  const { columns, rows } = size;
+  const filled = (lines: readonly Line[]): readonly Line[] =>
+    [...lines, ...Array.from({ length: Math.max(0, rows - lines.length) }, () => blank)]
+      .slice(0, rows)
+      .map((line) => clip(line, columns));
+  if (columns < smallest.columns || rows < smallest.rows)
+    return { lines: filled(tooSmall(ctx, size)), clipped: false };
+  const bodyRows = rows - frameRows;
+  const covers = panel(ctx, columns);
+  const all = settings(size, shown);
+  let body = covers === null ? null : covered(ctx, covers, size, bodyRows);
+  for (const setting of all) body ??= set(ctx, setting, size, bodyRows);
+  const isClipped = body === null || (covers !== null && covers.length > bodyRows);
+  const last = all.at(-1);
+  const { lines, left, leftWidth } = body ?? clipped(ctx, last ?? (all[0] as Setting), size, bodyRows);
+  const inner = Array.from({ length: bodyRows }, (_, index) =>
+    besides(left?.[index], leftWidth, lines[index] ?? blank),
+  );
+  return {
+    lines: filled([
+      header(ctx, columns),
+      badges(ctx, columns),
+      ...inner,
+      lastEventsRow(ctx, columns),
+      keysRow(ctx, columns),
+    ]),
+    clipped: isClipped,
+  };
+};

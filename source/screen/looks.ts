@@ -1,0 +1,118 @@
+import type { TextProps } from 'ink';
+
+/** What a piece of text is, never how it looks. Meaning is always in its words or marks too. */
+export type Look =
+  | 'plain'
+  | 'strong'
+  | 'faint'
+  | 'key'
+  | 'due'
+  /** Act now: a word on a block, and its sentence. */
+  | 'alarm block'
+  | 'alarm'
+  /** Know now, act soon. */
+  | 'caution block'
+  | 'caution'
+  | 'entry';
+
+type Paint = Pick<TextProps, 'bold' | 'dimColor' | 'inverse' | 'color' | 'underline'>;
+
+const weight: Readonly<Record<Look, Paint>> = {
+  plain: {},
+  strong: { bold: true },
+  faint: { dimColor: true },
+  key: { bold: true },
+  due: { bold: true, inverse: true },
+  'alarm block': { bold: true, inverse: true },
+  alarm: { bold: true },
+  'caution block': { bold: true, inverse: true },
+  caution: { bold: true },
+  entry: { bold: true },
+};
+
+/** Colour only for what is not as it should be; red and yellow differ in brightness too. */
+const colour: Readonly<Partial<Record<Look, string>>> = {
+  due: 'yellow',
+  'alarm block': 'red',
+  alarm: 'red',
+  'caution block': 'yellow',
+  caution: 'yellow',
+};
+
+export const paintOf = (look: Look, inColor: boolean): Paint => {
+  const hue = inColor ? colour[look] : undefined;
+  return hue === undefined ? weight[look] : { ...weight[look], color: hue };
+};
+
+/** The signs of the frame: in Unicode, each one cell wide everywhere but in East Asian locales; and in ASCII. */
+export type Signs = {
+  readonly axis: string;
+  readonly tick: string;
+  readonly band: string;
+  readonly here: string;
+  readonly ghost: string;
+  readonly above: string;
+  readonly below: string;
+  readonly full: string;
+  readonly halves: readonly string[];
+  readonly empty: string;
+  readonly warning: string;
+  readonly bullet: string;
+  readonly cursor: string;
+  readonly rule: string;
+};
+
+export const unicodeSigns: Signs = {
+  axis: '│',
+  tick: '┤',
+  band: '▒▒',
+  here: '◄',
+  ghost: '◁',
+  above: '▲',
+  below: '▼',
+  full: '█',
+  halves: ['', '▏', '▎', '▍', '▌', '▋', '▊', '▉'],
+  empty: '░',
+  warning: '▲',
+  bullet: '·',
+  cursor: '▌',
+  rule: '─',
+};
+
+export const asciiSigns: Signs = {
+  axis: '|',
+  tick: '+',
+  band: '##',
+  here: '<',
+  ghost: '(',
+  above: '^',
+  below: 'v',
+  full: '#',
+  halves: [''],
+  empty: '.',
+  warning: '!',
+  bullet: '-',
+  cursor: '_',
+  rule: '-',
+};
+
+const inAscii: Readonly<Record<string, string>> = {
+  '°': '',
+  '’': "'",
+  '‘': "'",
+  '“': '"',
+  '”': '"',
+  '–': '-',
+  '—': '-',
+  '×': 'x',
+  '½': '1/2',
+  '¼': '1/4',
+  '…': '...',
+};
+
+/** Text for a terminal that shows nothing but ASCII; what has no like is a question mark. */
+export const toAscii = (text: string): string =>
+  text
+    .normalize('NFKD')
+    .replaceAll(/\p{M}/gu, '')
+    .replaceAll(/[^\u0020-\u007e]/gu, (sign) => inAscii[sign] ?? '?');

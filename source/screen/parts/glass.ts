@@ -1,0 +1,140 @@
+import { stages } from '../../sugar/stages.js';
+import { message } from '../../texts/message.js';
+import type { Context } from '../context.js';
+import type { Look } from '../looks.js';
+import { cut, type Line, padded, span } from '../text.js';
+
+export const glassWidth = (columns: number): number => (columns >= 110 ? 26 : 22);
+
+/** One scale over the height of the screen. Celsius of whatever the marks are in. */
+type Scale = {
+  readonly from: number;
+  readonly to: number;
+  readonly number: (celsius: number) => string;
+  /** Lower bounds with their names. */
+  readonly names: readonly { readonly celsius: number; readonly name: string }[];
+  readonly band: readonly [low: number, high: number];
+  readonly bandName: string;
+  readonly here: number | null;
+  readonly hereName: string;
+  readonly ghost: number | null;
+};
+
+/** Below the start of the boil and above the window: what is worth looking at, kelvin. */
+const roomBelow = 3;
+const roomAbove = 9;
+
+const syrupScale = (ctx: Context): Scale => {
+  const { facts, printer, advice, ghostCelsius } = ctx.shown;
+  const [low, high] = facts.window;
+  const now = facts.reading?.celsius ?? null;
+  return {
+    from: Math.min(facts.startsCelsius, low - 12) - roomBelow,
+    to: high + roomAbove,
+    number: printer.dialNumber,
+    names: stages.map((stage) => ({ celsius: facts.stageFromCelsius[stage], name: stage })),
+    band: facts.window,
+    bandName: ctx.say(message('screen.target')),
+    here: now,
+    hereName: ctx.say(message('screen.reading')),
+    ghost: advice.forecast === null ? null : ghostCelsius,
+  };
+};
+
+const handScale = (ctx: Context): Scale => {
+  const { facts, printer } = ctx.shown;
+  const { middle, middleKnown } = facts;
+  return {
+    from: middle.limitCelsius - 15,
+    to: Math.max(90, middleKnown ? middle.celsius + 5 : 0),
+    number: (celsius) => printer.degrees(celsius).replace(/\s.*$/, ''),
+    names: [],
+    band: [middle.limitCelsius - 15, middle.limitCelsius],
+    bandName: ctx.say(message('screen.hands-limit')),
+    here: middleKnown ? middle.celsius : null,
+    hereName: ctx.say(message('screen.middle')),
+    ghost: null,
+  };
+};
+
+const scaleOf = (ctx: Context): Scale | null => {
+  const { phase } = ctx.shown.advice;
+  if (['mix', 'dissolve', 'boil', 'test', 'flavour', 'pour'].includes(phase)) return syrupScale(ctx);
+  return phase === 'fold' || phase === 'pull' ? handScale(ctx) : null;
+};
+
+type Row = { number: string; numberLook: Look; axis: string; band: string; text: string; textLook: Look };
+
+/** Numbers closer than this many rows would blur. */
+const numberGap = 2;
+
+/** The column of glass; null in the phases in which no temperature matters any more. */
+export const glass = (ctx: Context, width: number, height: number): readonly Line[] | null => {
+  const scale = scaleOf(ctx);
+  if (scale === null) return null;
+  const { signs } = ctx;
+  const perRow = (scale.to - scale.from) / height;
+  const rowOf = (celsius: number): number =>
+    Math.max(0, Math.min(height - 1, Math.floor((scale.to - celsius) / perRow)));
+  const rows: Row[] = Array.from({ length: height }, (_, index) => {
+    const top = scale.to - index * perRow;
+    const inBand = top > scale.band[0] && top - perRow < scale.band[1];
+    return {
+      number: '',
+      numberLook: 'faint',
+      axis: signs.axis,
+      band: inBand ? signs.band : '',
+      text: '',
+      textLook: 'faint',
+    };
+  });
+  const put = (row: number, change: Partial<Row>): void => {
+    const there = rows[row];
+    if (there !== undefined) Object.assign(there, change);
+  };
+  const isFree = (row: number): boolean =>
+    rows.slice(Math.max(0, row - numberGap + 1), row + numberGap).every(({ number }) => number === '');
+  // Later marks cover earlier ones: names, then the window, the ghost, the reading.
+  scale.names.forEach(({ celsius, name }, index) => {
+    const upper = scale.names[index + 1]?.celsius ?? Number.POSITIVE_INFINITY;
+    const [low, high] = [Math.max(celsius, scale.from), Math.min(upper, scale.to)];
+    if (high - low < perRow) return;
+    const middle = rowOf((low + high) / 2);
+    if (rows[middle]?.text === '') put(middle, { text: name });
+    if (celsius > scale.from && celsius < scale.to) put(rowOf(celsius), { axis: signs.tick });
+  });
+  const [low, high] = scale.band;
+  put(rowOf((low + high) / 2), { text: scale.bandName, textLook: 'plain' });
+  if (scale.here !== null) {
+    const sign = scale.here < scale.from ? signs.below : scale.here > scale.to ? signs.above : signs.here;
+    put(rowOf(scale.here), {
+      number: scale.number(scale.here),
+      numberLook: 'strong',
+      axis: sign,
+      text: scale.hereName,
+      textLook: 'strong',
+    });
+  }
+  for (const celsius of [low, high]) {
+    const row = rowOf(celsius);
+    if (rows[row]?.number === '') put(row, { number: scale.number(celsius), numberLook: 'plain' });
+  }
+  for (const { celsius } of scale.names) {
+    if (celsius <= scale.from || celsius >= scale.to) continue;
+    const row = rowOf(celsius);
+    if (isFree(row)) put(row, { number: scale.number(celsius) });
+  }
+  if (scale.ghost !== null && scale.ghost > scale.from && scale.ghost < scale.to) {
+    const row = rowOf(scale.ghost);
+    if (scale.here === null || row !== rowOf(scale.here))
+      put(row, { axis: signs.ghost, text: ctx.say(message('screen.ghost')), textLook: 'faint' });
+  }
+  const textCells = width - 10;
+  return rows.map((row) => [
+    span(row.number.padStart(4), row.numberLook),
+    span(` ${row.axis} `, row.axis === signs.axis ? 'faint' : 'plain'),
+    span(padded(row.band, 2), 'plain'),
+    span(' '),
+    span(padded(cut(row.text, textCells), textCells), row.textLook),
+  ]);
+};

@@ -1,0 +1,56 @@
+import type { Trail } from '../../cook/advice.js';
+import { message, type TextId } from '../../texts/message.js';
+import type { Context } from '../context.js';
+import { type Line, lineWidth, type Span, span } from '../text.js';
+
+const phaseSpan = (ctx: Context, { phase, state }: Trail): Span => {
+  const name = ctx.say({ id: `phase.${phase}` as TextId });
+  if (state === 'now') return span(`[${name.toUpperCase()}]`, 'strong');
+  return state === 'also' ? span(`(${name})`, 'plain') : span(name, 'faint');
+};
+
+const spaced = (spans: readonly Span[]): Line =>
+  spans.flatMap((one, index) => (index === 0 ? [one] : [span(' '), one]));
+
+/** All phases if they fit, else without those that are long past or far ahead, never without the present ones. */
+const trailWithin = (ctx: Context, cells: number): Line => {
+  const { trail } = ctx.shown.advice;
+  const present = trail.flatMap(({ state }, index) => (state === 'now' || state === 'also' ? [index] : []));
+  let [from, to] = [0, trail.length];
+  const [first = 0, last = trail.length - 1] = [present[0], present.at(-1)];
+  const drawn = (): Line => spaced(trail.slice(from, to).map((one) => phaseSpan(ctx, one)));
+  while (lineWidth(drawn()) > cells && (from < first || to > last + 1)) {
+    if (from < first) from += 1;
+    else to -= 1;
+  }
+  return drawn();
+};
+
+/** The phase trail, and how long the cook has been going on. */
+export const header = (ctx: Context, columns: number): Line => {
+  const clock = ctx.shown.printer.time(Math.floor(ctx.shown.advice.now / 60) * 60).replace(/^0 s$/, '0 min');
+  const trail = trailWithin(ctx, columns - clock.length - 2);
+  const gap = Math.max(1, columns - lineWidth(trail) - clock.length);
+  return [...trail, span(' '.repeat(gap)), span(ctx.show(clock), 'plain')];
+};
+
+/** What is out of the ordinary about this cook, and the bell for the eye. Usually almost empty. */
+export const badges = (ctx: Context, columns: number): Line => {
+  const { advice, facts, saving, input, rang } = ctx.shown;
+  const marks: Span[] = [];
+  if (advice.rehearsal) marks.push(span(` ${ctx.say(message('screen.rehearsal'))} `, 'caution block'));
+  if (!saving.saving)
+    marks.push(span(` ${ctx.say(message('screen.not-saved', { count: saving.heldCount }))} `, 'alarm block'));
+  if (rang === 'look') marks.push(span(ctx.say(message('screen.rang.look')), 'alarm'));
+  if (rang === 'next') marks.push(span(ctx.say(message('screen.rang.next')), 'strong'));
+  if (advice.from !== null) {
+    const phase = ctx.say({ id: `phase.${advice.from}` as TextId });
+    marks.push(span(ctx.say(message('screen.from', { phase })), 'strong'));
+  }
+  if (!input.bell) marks.push(span(ctx.say(message('screen.bell-off')), 'faint'));
+  const line: Line = marks.flatMap((mark, index) => (index === 0 ? [mark] : [span('  '), mark]));
+  const name = ctx.show(facts.recipe);
+  const room = columns - lineWidth(line) - 2;
+  if (room < name.length) return line;
+  return [span(name, 'faint'), span(' '.repeat(columns - name.length - lineWidth(line))), ...line];
+};

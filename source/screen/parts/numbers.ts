@@ -1,0 +1,110 @@
+import { message } from '../../texts/message.js';
+import { blockLetters, type LetterSize } from '../block-letters.js';
+import type { Context } from '../context.js';
+import type { Look } from '../looks.js';
+import { type Line, lineWidth, type Span, span } from '../text.js';
+
+/** A number to be read from two metres, its unit and what it is. */
+type Big = { readonly text: string; readonly label: string; readonly look: Look };
+
+const withoutUnit = (text: string): string => text.replace(/\s*°?[CF]$/, '').trim();
+
+const syrupNumbers = (ctx: Context): readonly Big[] => {
+  const { advice, facts, printer } = ctx.shown;
+  const { reading, window } = facts;
+  const [low, high] = window;
+  const ago = reading === null ? null : advice.now - reading.t;
+  const seconds = advice.forecast?.takeOffSeconds.typical ?? null;
+  const range = printer.dialSpan(low, high);
+  const unit = range.slice(withoutUnit(range).length).trim();
+  return [
+    {
+      text: reading === null ? '---' : printer.dialNumber(reading.celsius),
+      label: ctx.say(message('screen.big.now', { ago })),
+      look: reading === null ? 'faint' : 'strong',
+    },
+    {
+      text: ctx.show(withoutUnit(range)),
+      label: `${ctx.say(message('screen.big.target'))} ${ctx.show(unit)}`,
+      look: 'plain',
+    },
+    advice.offTheHeat
+      ? { text: 'NOW', label: ctx.say(message('screen.big.time.off')), look: 'alarm' }
+      : {
+          text: seconds === null ? '---' : printer.time(seconds).toUpperCase(),
+          label: ctx.say(message('screen.big.time')),
+          look: seconds === null ? 'faint' : 'plain',
+        },
+  ];
+};
+
+const handNumbers = (ctx: Context): readonly Big[] => {
+  const { facts, printer, advice } = ctx.shown;
+  const { middle, middleKnown } = facts;
+  const running = advice.timers.find((one) => one.until !== null && !one.due);
+  const limit = printer.degrees(middle.limitCelsius);
+  return [
+    {
+      text: middleKnown ? withoutUnit(printer.degrees(middle.celsius)) : '---',
+      label: ctx.say(message('screen.big.middle')),
+      look: middleKnown ? 'strong' : 'faint',
+    },
+    {
+      text: withoutUnit(limit),
+      label: `${ctx.say(message('screen.big.limit'))} ${ctx.show(limit.slice(withoutUnit(limit).length).trim())}`,
+      look: 'plain',
+    },
+    ...(running === undefined || running.until === null
+      ? []
+      : [
+          {
+            text: printer.clock(Math.ceil(running.until - advice.now)),
+            label: ctx.say({ id: `timer.${running.id}` as 'timer.rest' }),
+            look: 'plain' as const,
+          },
+        ]),
+  ];
+};
+
+const numbersOf = (ctx: Context): readonly Big[] | null => {
+  const { phase } = ctx.shown.advice;
+  if (['dissolve', 'boil', 'test', 'flavour'].includes(phase)) return syrupNumbers(ctx);
+  return phase === 'fold' || phase === 'pull' ? handNumbers(ctx) : null;
+};
+
+/** Rows of letters, one number after the other, each in a column of its own so that it stays where it is. */
+const beside = (
+  bigs: readonly Big[],
+  size: LetterSize,
+  width: number,
+  ctx: Context,
+): readonly Line[] | null => {
+  const column = Math.floor(width / 3);
+  const drawn = bigs.map((big) => blockLetters(big.text, size, column - 2, ctx.ascii));
+  if (drawn.some((one) => one === null)) return null;
+  const height = Math.max(...drawn.map((one) => one?.length ?? 0));
+  const row = (index: number): Line =>
+    bigs.flatMap((big, nth): readonly Span[] => {
+      const letters = drawn[nth] ?? [];
+      // Digits stand on one ground line.
+      const text = letters[index - (height - letters.length)] ?? '';
+      return [span(text.padEnd(column), big.look)];
+    });
+  const labels: Line = bigs.map((big) => span(big.label.slice(0, column - 2).padEnd(column), 'faint'));
+  return [...Array.from({ length: height }, (_, index) => row(index)), labels];
+};
+
+/** Temperature, target and time in block letters; null where there is no room, or nothing to measure. */
+export const numbers = (
+  ctx: Context,
+  sizes: readonly LetterSize[],
+  width: number,
+): readonly Line[] | null => {
+  const bigs = numbersOf(ctx);
+  if (bigs === null) return null;
+  for (const size of sizes) {
+    const lines = beside(bigs, size, width, ctx);
+    if (lines?.every((line) => lineWidth(line) <= width)) return lines;
+  }
+  return null;
+};

@@ -1,0 +1,102 @@
+import { typedWords } from '../../cook/interpret.js';
+import { message, type TextId } from '../../texts/message.js';
+import type { Context, Size } from '../context.js';
+import { type ChooserId, optionsOf } from '../input/choosers.js';
+import { keysNow, keyTable } from '../keys.js';
+import { blank, flow, type Line, padded, span, wrap } from '../text.js';
+
+const nameCells = 13;
+
+/** Things to choose by letter. */
+const chooser = (ctx: Context, id: ChooserId, width: number): readonly Line[] => {
+  const { shown } = ctx;
+  const title = ctx.say(message(`choose.${id}`));
+  const named = id === 'trouble' || id === 'over';
+  const rows = optionsOf(id, shown).flatMap(({ letter, line, text }) => {
+    const name = named ? padded(line.replace(/^\S+ /, ''), nameCells) : '';
+    return wrap(
+      [span(` ${letter}  `, 'key'), span(name, 'strong'), span(ctx.say(text), named ? 'faint' : 'plain')],
+      width,
+      4 + name.length,
+    );
+  });
+  const since = shown.facts.potSince;
+  const ring: readonly Line[] =
+    id === 'test' && shown.facts.potOn === false && since !== null
+      ? [
+          blank,
+          ...wrap(
+            [
+              span(
+                `${ctx.say(message('choose.off-since', { seconds: shown.advice.now - since }))}. `,
+                'strong',
+              ),
+              span(shown.facts.ringGlows ? ctx.say(message('choose.ring')) : '', 'strong'),
+            ],
+            width,
+          ),
+        ]
+      : [];
+  return [[span(title, 'strong')], blank, ...rows, ...ring];
+};
+
+const help = (ctx: Context, width: number): readonly Line[] => {
+  const now = new Set(keysNow(ctx.shown));
+  const half = Math.floor((width - 2) / 2);
+  const entries = keyTable
+    .filter((row) => now.has(row))
+    .map((row): Line => {
+      const name = row.shownAs === undefined ? row.key : ctx.say(message(row.shownAs as 'key.space'));
+      const text = ctx.say(message(row.text as 'key.done'));
+      const word = row.word === '' ? '' : `  ${row.word}`;
+      const shown = padded(`${text}${word}`.slice(0, half - 7), half - 7);
+      return [span(padded(` ${name}`, 7), 'key'), span(shown, 'plain')];
+    });
+  const rows = Math.ceil(entries.length / 2);
+  const columns = Array.from(
+    { length: rows },
+    (_, index): Line => [...(entries[index] ?? []), ...(entries[index + rows] ?? [])],
+  );
+  const typed = flow(
+    typedWords.map((word): Line => [span(word, 'plain')]),
+    width,
+    2,
+  );
+  return [
+    [span(ctx.say(message('screen.help')), 'strong')],
+    ...columns,
+    blank,
+    [span(ctx.say(message('screen.help.words')), 'strong')],
+    ...typed,
+    ...wrap([span(ctx.say(message('screen.help.line')), 'faint')], width),
+  ];
+};
+
+const leave = (ctx: Context, width: number): readonly Line[] => {
+  const kept = ctx.shown.saving.saving ? message('leave.kept') : message('leave.not-kept');
+  return [
+    [span(ctx.say(message('leave.say')), 'strong')],
+    blank,
+    ...wrap([span(ctx.say(kept), 'plain')], width),
+    blank,
+    [span(ctx.say(message('leave.keys')), 'key')],
+  ];
+};
+
+/** What covers the action for a moment; null: nothing does. */
+export const panel = (ctx: Context, width: number): readonly Line[] | null => {
+  const { input } = ctx.shown;
+  if (input.leaving) return leave(ctx, width);
+  if (input.help) return help(ctx, width);
+  return input.chooser === null || input.entry !== null ? null : chooser(ctx, input.chooser, width);
+};
+
+export const smallest: Size = { columns: 80, rows: 24 };
+
+/** What a window that is too small says instead. */
+export const tooSmall = (ctx: Pick<Context, 'say'>, { columns, rows }: Size): readonly Line[] =>
+  (['screen.too-small', 'screen.too-small.keys'] as const)
+    .flatMap((id): readonly Line[] =>
+      wrap([span(ctx.say({ id: id as TextId, values: { columns, rows } }), 'strong')], columns),
+    )
+    .slice(0, Math.max(1, rows));

@@ -1,0 +1,72 @@
+import type { Countdown } from '../../cook/advice.js';
+import { type Message, message, type TextId } from '../../texts/message.js';
+import type { Context } from '../context.js';
+import { blank, flow, type Line, type Span, span, wrap } from '../text.js';
+
+/** A bar that does not lie: filled by whole and part cells to the very share, never more. */
+export const bar = (ctx: Context, fraction: number, cells: number): readonly Span[] => {
+  const { full, halves, empty } = ctx.signs;
+  const parts = halves.length;
+  const filled = Math.floor(Math.max(0, Math.min(1, fraction)) * cells * parts);
+  const whole = Math.floor(filled / parts);
+  const rest = halves[filled % parts] ?? '';
+  const left = cells - whole - (rest === '' ? 0 : 1);
+  return [span(full.repeat(whole) + rest, 'plain'), span(empty.repeat(Math.max(0, left)), 'faint')];
+};
+
+const barCells = (width: number): number => Math.max(8, Math.min(30, width - 46));
+
+/** Time to the take-off, and how much of the boil is behind. One row, empty outside boil and test. */
+export const progress = (ctx: Context, width: number): Line => {
+  const { advice, printer } = ctx.shown;
+  const { forecast } = advice;
+  if (advice.offTheHeat) return [span(ctx.say(message('screen.take-off.now')), 'alarm')];
+  if (forecast === null) return blank;
+  const about = printer.about(forecast.takeOffSeconds);
+  const time = advice.reached ? message('screen.reached') : message('screen.take-off', { about });
+  return [
+    span(ctx.say(time), 'strong'),
+    span('  '),
+    ...bar(ctx, forecast.boilShare, barCells(width)),
+    span(' '),
+    span(ctx.say(message('screen.share', { fraction: forecast.boilShare })), 'plain'),
+  ];
+};
+
+const labelled = (ctx: Context, label: Message, text: Message, width: number): readonly Line[] => {
+  const head = ctx.say(label).padEnd(7);
+  return wrap([span(head, 'faint'), span(ctx.say(text), 'plain')], width, 7);
+};
+
+export const nextAndWatch = (ctx: Context, width: number): readonly Line[] => {
+  const { next, watch } = ctx.shown.advice;
+  return [
+    ...(next === null ? [] : labelled(ctx, message('screen.next'), next, width)),
+    ...(watch === null ? [] : labelled(ctx, message('screen.watch'), watch, width)),
+  ];
+};
+
+const timer = (ctx: Context, one: Countdown): Line => {
+  const { advice, printer } = ctx.shown;
+  const label = ctx.say({ id: `timer.${one.id}` as TextId });
+  if (one.due) return [span(` ${ctx.say(message('screen.due'))} `, 'due'), span(` ${label}`, 'strong')];
+  const seconds = one.until === null ? advice.now - one.from : Math.ceil(one.until - advice.now);
+  return [span(`${label} `, 'faint'), span(printer.clock(seconds), 'strong')];
+};
+
+/** When to read again, and what runs: each with its time, what is due marked. */
+export const timers = (ctx: Context, width: number): readonly Line[] => {
+  const { nextReadingSeconds, timers: running } = ctx.shown.advice;
+  const reading: readonly Line[] =
+    nextReadingSeconds === null
+      ? []
+      : [
+          [
+            span(
+              ctx.say(message('screen.read-again', { seconds: nextReadingSeconds })),
+              nextReadingSeconds <= 0 ? 'due' : 'plain',
+            ),
+          ],
+        ];
+  return flow([...running.map((one) => timer(ctx, one)), ...reading], width, 4);
+};

@@ -1,0 +1,217 @@
+import { type Instance, render, useApp } from 'ink';
+import { type ReactNode, useEffect } from 'react';
+import { ChoiceScreen, QuestionsScreen } from './asking.js';
+import { ConsoleScreen } from './console-screen.js';
+import type { Style } from './context.js';
+import { ConsoleModel } from './model.js';
+import type { ConsoleExit, CookOptions, Terminal, TerminalOptions } from './options.js';
+
+const bel = '\u0007';
+
+/** Signals that end the console, and what they are called. */
+const signals = { SIGHUP: 'hung up', SIGTERM: 'terminated', SIGINT: 'interrupted' } as const;
+
+/** Poor terminals and locales get ASCII. */
+export const wantsAscii = (env: NodeJS.ProcessEnv): boolean => {
+  const locale = env['LC_ALL'] || env['LC_CTYPE'] || env['LANG'] || '';
+  // No locale at all: most terminals of today show UTF-8; "C" and "POSIX" say that they don't.
+  const poorLocale = locale !== '' && !/utf-?8/i.test(locale);
+  return poorLocale || ['linux', 'vt100', 'vt220', 'dumb'].includes(env['TERM'] ?? '');
+};
+
+/** NO_COLOR, when it is not empty, turns colour off: no-color.org. */
+export const wantsColor = (env: NodeJS.ProcessEnv): boolean => (env['NO_COLOR'] ?? '') === '';
+
+/** Gives a part of the program outside React the terminal's own way of being put aside. */
+const Suspendable = ({
+  children,
+  onReady,
+}: {
+  readonly children: ReactNode;
+  readonly onReady: (suspend: ((run: () => Promise<void>) => Promise<void>) | null) => void;
+}) => {
+  const { suspendTerminal } = useApp();
+  useEffect(() => {
+    onReady((run) => suspendTerminal(run));
+    return () => onReady(null);
+  }, [suspendTerminal, onReady]);
+  return children;
+};
+
+/** Stop until the shell says to go on. A timer keeps the program alive meanwhile: an empty loop would end it. */
+const stopped = (): Promise<void> =>
+  new Promise((resolve) => {
+    const alive = setInterval(() => undefined, 1 << 30);
+    process.once('SIGCONT', () => {
+      clearInterval(alive);
+      resolve();
+    });
+    process.kill(process.pid, 'SIGSTOP');
+  });
+
+class InkTerminal implements Terminal {
+  readonly #style: Style;
+  readonly #stdout: NodeJS.WriteStream;
+  readonly #stdin: NodeJS.ReadStream;
+  #instance: Instance | null = null;
+  #failed: Promise<never> | null = null;
+  #suspend: ((run: () => Promise<void>) => Promise<void>) | null = null;
+  #suspending = false;
+  #end: ((how: ConsoleExit) => void) | null = null;
+  #ended: ConsoleExit | null = null;
+  #onBack: () => void = () => undefined;
+  readonly #letGo: (() => void)[] = [];
+
+  constructor(options: TerminalOptions) {
+    this.#stdin = options.stdin ?? process.stdin;
+    this.#stdout = options.stdout ?? process.stdout;
+    this.#style = {
+      ascii: options.ascii ?? wantsAscii(process.env),
+      color: options.color ?? wantsColor(process.env),
+    };
+    this.#listen();
+  }
+
+  choose(...[choice]: Parameters<Terminal['choose']>): ReturnType<Terminal['choose']> {
+    return this.#screen((done) => (
+      <ChoiceScreen
+        key="choice"
+        choice={choice}
+        style={this.#style}
+        onChoose={(word) => done({ word })}
+        onLeave={() => done({ exit: 'left' })}
+      />
+    ));
+  }
+
+  ask(...[asked]: Parameters<Terminal['ask']>): ReturnType<Terminal['ask']> {
+    return this.#screen((done) => (
+      <QuestionsScreen
+        key="questions"
+        asked={asked}
+        style={this.#style}
+        onAnswered={(answers) => done({ answers })}
+        onLeave={() => done({ exit: 'left' })}
+      />
+    ));
+  }
+
+  async cook({ session, quiet = false, pace = 1, onHappening }: CookOptions): Promise<ConsoleExit> {
+    let leave: (exit: ConsoleExit) => void = () => undefined;
+    const model = new ConsoleModel({
+      session,
+      quiet,
+      pace,
+      outside: {
+        milliseconds: () => performance.now(),
+        after: (milliseconds, run) => {
+          const timer = setTimeout(run, milliseconds);
+          return () => clearTimeout(timer);
+        },
+        bell: () => this.#stdout.write(bel),
+      },
+      onLeave: (how) => leave(how),
+      onSuspend: () => void this.#putAside(),
+    });
+    this.#onBack = model.happened;
+    const stop = onHappening?.(model.happened);
+    try {
+      const left = await this.#screen<{ exit: ConsoleExit }>((done) => {
+        leave = (exit) => done({ exit });
+        return <ConsoleScreen key="cook" model={model} style={this.#style} />;
+      });
+      return left.exit;
+    } finally {
+      this.#onBack = () => undefined;
+      stop?.();
+      model.close();
+    }
+  }
+
+  async close(): Promise<void> {
+    const instance = this.#instance;
+    this.#instance = null;
+    for (const letGo of this.#letGo.splice(0)) letGo();
+    if (instance === null) return;
+    instance.unmount();
+    await instance.waitUntilExit().catch(() => undefined);
+    instance.cleanup();
+  }
+
+  /** Show a screen until it is done, or until the terminal ends under it. */
+  async #screen<Result extends object>(
+    screen: (done: (result: Result | { exit: ConsoleExit }) => void) => ReactNode,
+  ): Promise<Result | { exit: ConsoleExit }> {
+    if (this.#ended !== null) return { exit: this.#ended };
+    const result = new Promise<Result | { exit: ConsoleExit }>((resolve) => {
+      this.#end = (exit) => resolve({ exit });
+      this.#draw(screen(resolve));
+    });
+    try {
+      return await (this.#failed === null ? result : Promise.race([result, this.#failed]));
+    } finally {
+      this.#end = null;
+    }
+  }
+
+  #draw(node: ReactNode): void {
+    const whole = <Suspendable onReady={this.#onReady}>{node}</Suspendable>;
+    if (this.#instance !== null) {
+      this.#instance.rerender(whole);
+      return;
+    }
+    this.#instance = render(whole, {
+      stdin: this.#stdin,
+      stdout: this.#stdout,
+      alternateScreen: true,
+      incrementalRendering: true,
+      exitOnCtrlC: false,
+      // A terminal is a terminal, also where CI is set in the environment.
+      interactive: true,
+    });
+    // An error while drawing ends Ink: it has to reach the caller, with the terminal restored.
+    this.#failed = this.#instance.waitUntilExit().then(() => new Promise<never>(() => undefined));
+    this.#failed.catch(() => undefined);
+  }
+
+  readonly #onReady = (suspend: ((run: () => Promise<void>) => Promise<void>) | null): void => {
+    this.#suspend = suspend;
+  };
+
+  async #putAside(): Promise<void> {
+    if (this.#suspending || this.#suspend === null || process.platform === 'win32') return;
+    this.#suspending = true;
+    try {
+      await this.#suspend(stopped);
+    } finally {
+      this.#suspending = false;
+    }
+    this.#onBack();
+  }
+
+  #finish(how: ConsoleExit): void {
+    this.#ended ??= how;
+    this.#end?.(how);
+  }
+
+  #listen(): void {
+    for (const [signal, how] of Object.entries(signals) as [keyof typeof signals, ConsoleExit][]) {
+      const heard = (): void => this.#finish(how);
+      process.on(signal, heard);
+      this.#letGo.push(() => process.off(signal, heard));
+    }
+    if (process.platform !== 'win32') {
+      const aside = (): void => void this.#putAside();
+      process.on('SIGTSTP', aside);
+      this.#letGo.push(() => process.off('SIGTSTP', aside));
+    }
+    // Nobody reads any more; the listener stays, for late writes fail too.
+    this.#stdout.on('error', () => this.#finish('no reader'));
+    const gone = (): void => this.#finish('hung up');
+    this.#stdin.on('end', gone);
+    this.#letGo.push(() => this.#stdin.off('end', gone));
+  }
+}
+
+/** Take the terminal for one or more screens. It is given back by `close`, and on every other way out too. */
+export const openTerminal = (options: TerminalOptions = {}): Terminal => new InkTerminal(options);
