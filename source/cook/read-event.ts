@@ -1,80 +1,16 @@
 import * as z from 'zod/mini';
+import { kitchenSchema } from '../kitchen/kitchen-schema.js';
 import { phaseIds } from '../recipe/recipe.js';
+import { recipeSchema } from '../recipe/recipe-schema.js';
 import { coldWaterOutcomes } from '../sugar/stages.js';
 import { type Happened, troubleNames } from './event.js';
 
 const finite = z.number().check(z.refine(Number.isFinite));
 const optional = z.nullable(finite);
-const pair = z.tuple([finite, finite]);
 const fraction = finite.check(z.minimum(0), z.maximum(1));
 const phase = z.enum(phaseIds);
-const grease = z.enum(['butter', 'oil', 'starch', 'dry']);
 const hands = z.enum(['bare', 'visitors', 'gloved', 'children']);
 const unit = z.enum(['C', 'F']);
-const names = z.array(z.string()).check(z.maxLength(100));
-const allergens = z.object({ contains: names, check: names, unknown: z.boolean() });
-
-const ingredient = z.object({
-  item: z.string(),
-  name: z.string(),
-  de: optional,
-  grams: finite.check(z.minimum(0)),
-  amount: z.string(),
-  phase: z.enum(['mix', 'boil', 'flavour', 'fold', 'pull']),
-  role: z.string(),
-  composition: z.object({
-    water: fraction,
-    sucrose: fraction,
-    glucoseSolids: fraction,
-    invert: fraction,
-    salt: fraction,
-    fat: fraction,
-    other: fraction,
-  }),
-  densityKilogramPerLitre: optional,
-  allergens,
-  alcohol: z.boolean(),
-  scorches: z.boolean(),
-});
-
-const recipe = z.looseObject({
-  name: z.string(),
-  about: z.string(),
-  ingredients: z.array(ingredient).check(z.minLength(1), z.maxLength(200)),
-  target: z.object({ celsius: pair, feels: z.enum(coldWaterOutcomes) }),
-  stir: z.enum(['until-boil', 'late']),
-  hands: grease,
-  surface: grease,
-  dust: z.enum(['none', 'starch', 'powdered-sugar']),
-  piece: z.object({ grams: finite.check(z.positive()), ropeMillimetres: finite.check(z.positive()) }),
-  allergens,
-  cues: z.partialRecord(phase, names),
-});
-
-const kitchen = z.looseObject({
-  altitudeMetres: optional,
-  pressurePascal: optional,
-  stove: z.enum(['gas', 'coil', 'glass-ceramic', 'induction']),
-  heat: names,
-  pot: z.object({ litres: optional, diameterMillimetres: optional }),
-  thermometers: z
-    .array(
-      z.looseObject({
-        id: z.string(),
-        kind: z.enum(['dial', 'digital', 'glass', 'infrared']),
-        use: z.enum(['pot', 'middle', 'both']),
-        unit,
-        iceShownCelsius: optional,
-        boilsShownCelsius: optional,
-        checked: z.nullable(z.string()),
-        stemMillimetres: optional,
-      }),
-    )
-    .check(z.maxLength(50)),
-  room: z.object({ celsius: optional, humidity: optional }),
-  unit,
-  hands,
-});
 
 const kind = <Name extends string>(name: Name) => z.literal(name);
 const seq = z.number().check(z.int(), z.positive());
@@ -83,8 +19,8 @@ const seq = z.number().check(z.int(), z.positive());
 const events = z.discriminatedUnion('kind', [
   z.object({
     kind: kind('opened'),
-    recipe,
-    kitchen,
+    recipe: recipeSchema,
+    kitchen: kitchenSchema,
     runSheet: z.unknown(),
     seed: optional,
     version: z.string(),

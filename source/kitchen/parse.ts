@@ -1,3 +1,4 @@
+import * as z from 'zod/mini';
 import { echo, type Field, type FileProblem, openDocument, versionFits } from '../recipe/document.js';
 import { pressureRangePascal } from '../sugar/syrup.js';
 import { message } from '../texts/message.js';
@@ -5,6 +6,7 @@ import { parseAltitude, parseHumidity, parseLength, parsePressure, parseVolume }
 import { parseTemperature, type TemperatureUnit, toCelsius } from '../units/temperature.js';
 import { defaultKitchen } from './default.js';
 import type { HandsKind, Kitchen, StoveKind, Thermometer } from './kitchen.js';
+import { kitchenSchema } from './kitchen-schema.js';
 
 export type KitchenProblem = FileProblem;
 export type ParsedKitchen = { readonly kitchen: Kitchen } | { readonly problems: readonly KitchenProblem[] };
@@ -247,7 +249,9 @@ export const parseKitchen = (text: string, fileName: string): ParsedKitchen => {
     unit,
     hands: get('hands').choice(handsKinds) ?? defaultKitchen.hands,
   };
-  return problems.length > 0
-    ? { problems: problems.toSorted((one, other) => one.line - other.line) }
-    : { kitchen };
+  if (problems.length > 0) return { problems: problems.toSorted((one, other) => one.line - other.line) };
+  const checked = z.safeParse(kitchenSchema, kitchen);
+  for (const issue of checked.error?.issues ?? [])
+    root.fail(message('recipe.value', { field: issue.path.join('.'), code: issue.code }));
+  return checked.success ? { kitchen } : { problems };
 };

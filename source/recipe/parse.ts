@@ -1,3 +1,4 @@
+import * as z from 'zod/mini';
 import { coldWaterOutcomes } from '../sugar/stages.js';
 import { type Message, message } from '../texts/message.js';
 import { parseAmount } from '../units/parse.js';
@@ -8,6 +9,7 @@ import { echo, type Field, type FileProblem, openDocument, versionFits } from '.
 import { nearest, nearestItem } from './items.js';
 import { type KnownItem, parseAllergens, parseDeclared, tableItem } from './parse-item.js';
 import { type Ingredient, phaseIds, type Recipe } from './recipe.js';
+import { recipeSchema } from './recipe-schema.js';
 import {
   cupKinds,
   dusts,
@@ -258,8 +260,21 @@ export const parseRecipe = (text: string, fileName: string): ParsedRecipe => {
   if (problems.length > 0 || name === null || target === null)
     return { problems: problems.toSorted((one, other) => one.line - other.line) };
   const allergens = allergensOf(ingredients, { hands, surface, dust }, own);
-  return {
-    recipe: { name, about, ingredients, target, stir, hands, surface, dust, piece, allergens, cues },
-    notes,
+  const recipe: Recipe = {
+    name,
+    about,
+    ingredients,
+    target,
+    stir,
+    hands,
+    surface,
+    dust,
+    piece,
+    allergens,
+    cues,
   };
+  const checked = z.safeParse(recipeSchema, recipe);
+  for (const issue of checked.error?.issues ?? [])
+    root.fail(message('recipe.value', { field: issue.path.join('.'), code: issue.code }));
+  return checked.success ? { recipe, notes } : { problems };
 };

@@ -62,6 +62,8 @@ export const fileTexts = {
 
 /** What is wrong with a recipe. */
 export const recipeProblemTexts = {
+  'recipe.value': (v: { field: string; code: string }) =>
+    `${v.field} does not fit what the program expects there (${v.code}). Compare with a bundled file: kettlehand recipes show mint-pull.`,
   'recipe.kitchen-file': 'This is a kitchen file. Name a recipe here, and this file with --kitchen.',
   'recipe.unknown-item': ({ found, nearest }: { found: string; nearest: string | null }) =>
     `${quoted(found)} is not in the ingredient table.${suggestion(nearest)} List them with: kettlehand recipes items. Or describe it under "declared".`,
