@@ -77,6 +77,8 @@ export type Advice = {
   } | null;
   /** What the last reading means: stage, how far, how fast. Null without one, and after the pour. */
   readonly meaning: Message | null;
+  /** When that reading was taken. */
+  readonly readAt: number | null;
   readonly reached: boolean;
   readonly offTheHeat: boolean;
   readonly nextReadingSeconds: number | null;

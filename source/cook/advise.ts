@@ -320,6 +320,7 @@ export const advise = (cook: Cook, now: number): Advice => {
             carryOverKelvin: forecast.carryOverKelvin,
           },
     meaning: meaningOf(view, readingAt),
+    readAt: cook.lastReading?.t ?? null,
     reached: cook.reachedAt !== null,
     offTheHeat: view.offTheHeat,
     nextReadingSeconds: readingAt === null ? null : Math.max(0, readingAt - view.now),

@@ -61,9 +61,7 @@ export const linesBetween = (
         ({ id, until }) => `${id} ${until}`,
       ),
     );
-  const meaning =
-    after.meaning !== null &&
-    JSON.stringify(before?.meaning?.values ?? null) !== JSON.stringify(after.meaning.values);
+  const meaning = after.meaning !== null && before?.readAt !== after.readAt;
   const gone = (before?.warnings ?? []).filter(isNew(after.warnings, ({ id }) => id));
   const moved = before === null || sayKey(before) !== sayKey(after);
   return [
