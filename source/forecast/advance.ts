@@ -9,10 +9,10 @@ export const lossWattsPerKelvin = 1;
 /** A pot standing on a trivet: the same with the surface, where water still leaves. Our judgement. */
 const trivetWattsPerKelvin = 2;
 const roomCelsius = 20;
-/** How far a burner wanders: 6 % in a minute, growing with the root of time. Our judgement. */
-export const wanderPerRootMinute = 0.06;
+/** How far a burner wanders: 7 % in a minute, growing with the root of time. Our judgement. */
+export const wanderPerRootMinute = 0.07;
 /** What the balance leaves out, joules after one second. Our judgement. */
-const joulesPerRootSecond = 30;
+const joulesPerRootSecond = 60;
 const longestStepSeconds = 8;
 const mostSteps = 40;
 /** Whatever happens in a longer silence has happened by then. */

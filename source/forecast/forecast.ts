@@ -5,7 +5,13 @@ import type { BoilingCurve } from '../sugar/syrup.js';
 /** What bears on the pot, in the order in which it happened; `t` in seconds since the cook opened, never falling. */
 export type Evidence =
   /** A reading of the syrup, corrected by the thermometer's known correction: Celsius. */
-  | { readonly kind: 'reading'; readonly t: number; readonly celsius: number }
+  | {
+      readonly kind: 'reading';
+      readonly t: number;
+      readonly celsius: number;
+      /** A person stands by it: it is not left out at first for being improbable. */
+      readonly sure?: boolean;
+    }
   | { readonly kind: 'cold water'; readonly t: number; readonly outcome: ColdWaterOutcome }
   /** The burner: level 0 (off) to 1 (the knob's highest), null: unknown. Labels are labels, not ratios. */
   | { readonly kind: 'heat'; readonly t: number; readonly level: number | null }

@@ -15,10 +15,10 @@ export type StoveHabit = {
 };
 
 export const stoveHabits: Readonly<Record<StoveKind, StoveHabit>> = {
-  gas: { lagSeconds: 4, fullWatts: 900, baseSeconds: 9, ringSeconds: 6, glows: false },
-  induction: { lagSeconds: 6, fullWatts: 1000, baseSeconds: 11, ringSeconds: 8, glows: false },
-  coil: { lagSeconds: 60, fullWatts: 800, baseSeconds: 19, ringSeconds: 55, glows: true },
-  'glass-ceramic': { lagSeconds: 75, fullWatts: 850, baseSeconds: 18, ringSeconds: 60, glows: true },
+  gas: { lagSeconds: 4, fullWatts: 900, baseSeconds: 10, ringSeconds: 6, glows: false },
+  induction: { lagSeconds: 6, fullWatts: 1000, baseSeconds: 13, ringSeconds: 8, glows: false },
+  coil: { lagSeconds: 60, fullWatts: 800, baseSeconds: 25, ringSeconds: 55, glows: true },
+  'glass-ceramic': { lagSeconds: 75, fullWatts: 850, baseSeconds: 23, ringSeconds: 60, glows: true },
 };
 
 /** Share of full power behind a level of the knob: only a prior, labels are not ratios. */

@@ -187,6 +187,11 @@ describe('improbable readings', () => {
     expect(believe(high, target, 855, curve, hob)?.celsius).toBeGreaterThan(115);
   });
 
+  it('one that a person stands by is believed at once', () => {
+    const sure = estimateAfter([{ kind: 'reading', t: 840, celsius: 117, sure: true }], hob, boiling);
+    expect(believe(sure, target, 840, curve, hob)?.celsius).toBeGreaterThan(115);
+  });
+
   it('are not said of a plain one', () => {
     expect(Math.abs(surprise(boiling, { t: 880, celsius: 113.8 }, curve, hob) ?? 9)).toBeLessThan(2);
   });
