@@ -1,11 +1,12 @@
-import { chmod, rm } from 'node:fs/promises';
+import { chmod, rename, rm } from 'node:fs/promises';
 import { build } from 'esbuild';
 
 // One small entry that answers at once; each command and the screen are loaded after it, in shared pieces.
-await rm('dist', { recursive: true, force: true });
+// Built beside the old one and put in its place whole: a build that fails leaves what works.
+const fresh = `dist-${process.pid}`;
 await build({
   entryPoints: { cli: 'source/cli.ts' },
-  outdir: 'dist',
+  outdir: fresh,
   outExtension: { '.js': '.mjs' },
   bundle: true,
   splitting: true,
@@ -24,4 +25,6 @@ await build({
   legalComments: 'none',
   logLevel: 'warning',
 });
+await rm('dist', { recursive: true, force: true });
+await rename(fresh, 'dist');
 await chmod('bin/kettlehand.mjs', 0o755);

@@ -10,6 +10,7 @@ const help = `
     $ kettlehand recipes                  list them
     $ kettlehand recipes show mint-pull   one, with its reasons
     $ kettlehand recipes check mine.yaml  is my file right?
+    $ kettlehand recipes instead mint-pull honey   the same candy with another syrup
     $ kettlehand recipes items            what ingredients are known
 
   Options
@@ -18,7 +19,7 @@ const help = `
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
   const { words, given } = parse(argv, help, { json: { type: 'boolean' } }, world);
-  if (words[2] !== undefined)
-    return fail(world, 2, message('command.too-many', { found: words[2], command: 'recipes' }));
+  const extra = words[words[0] === 'instead' ? 3 : 2];
+  if (extra !== undefined) return fail(world, 2, message('command.too-many', { found: extra, command: 'recipes' }));
   return recipes(words, { json: flag(given.json) }, { out: world.out, err: world.err, ...shelfOf(world) });
 };

@@ -2,6 +2,7 @@ import { parseKitchen } from '../kitchen/parse.js';
 import { balanceOf } from '../recipe/balance.js';
 import { type Item, items, nearest } from '../recipe/items.js';
 import { recipeNotes } from '../recipe/notes.js';
+import { type Doctor, doctors, substituteDoctor } from '../recipe/substitution.js';
 import { parseRecipe } from '../recipe/parse.js';
 import type { Recipe } from '../recipe/recipe.js';
 import { wallCare } from '../recipe/wall-care.js';
@@ -13,7 +14,7 @@ import { findRecipe, type ShelfIo, shelf } from './shelf.js';
 export type RecipesIo = CommandIo & ShelfIo;
 export type RecipesOptions = { readonly json?: boolean | undefined; readonly printer?: Printer | undefined };
 
-const actions = ['list', 'show', 'check', 'items'] as const;
+const actions = ['list', 'show', 'check', 'instead', 'items'] as const;
 
 const totalGrams = (recipe: Recipe): number => recipe.ingredients.reduce((sum, one) => sum + one.grams, 0);
 
@@ -109,6 +110,25 @@ const show = async (named: string | undefined, { io, json, say }: Call): Promise
   return 0;
 };
 
+const isDoctor = (named: string): named is Doctor => (doctors as readonly string[]).includes(named);
+
+/** The same candy with another doctor: the amounts, and what changes. */
+const instead = async (named: string | undefined, doctor: string | undefined, call: Call): Promise<ExitCode> => {
+  const { io, json, say } = call;
+  if (named === undefined) return fail(io, 2, message('shelf.name-needed'));
+  if (doctor === undefined || !isDoctor(doctor)) {
+    const near = doctor === undefined ? null : nearest(doctor, doctors);
+    return fail(io, 2, message('shelf.unknown-doctor', { found: doctor ?? '', nearest: near, allowed: doctors }));
+  }
+  const found = await findRecipe(named, io);
+  if ('problem' in found) return fail(io, found.wrongUse ? 2 : 1, found.problem);
+  const parsed = parseRecipe(found.text, found.name);
+  if ('problems' in parsed) return failFile(io, parsed.problems);
+  const { recipe, changes } = substituteDoctor(parsed.recipe, doctor);
+  io.out(json ? asJson({ recipe, changes: noteTexts(changes, say) }) : sheet(recipe, changes, say));
+  return 0;
+};
+
 type Checked = {
   readonly problems: readonly Parameters<typeof failFile>[1][number][];
   readonly notes: readonly Message[];
@@ -177,7 +197,7 @@ const listItems = ({ io, json, say }: Call): ExitCode => {
 };
 
 /**
- * `kettlehand recipes [list] | show NAME | check FILE | items`. `words` is what stands after `recipes`. Data on
+ * `kettlehand recipes [list] | show NAME | check FILE | instead NAME DOCTOR | items`. `words` is what stands after `recipes`. Data on
  * standard output, sentences for people on standard error.
  */
 export const recipes = async (
@@ -191,6 +211,7 @@ export const recipes = async (
   if (action === 'list') return list(call);
   if (action === 'show') return show(named, call);
   if (action === 'check') return check(named, call);
+    if (action === 'instead') return instead(named, typed[2], call);
   if (action === 'items') return listItems(call);
   return fail(
     io,

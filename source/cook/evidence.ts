@@ -1,11 +1,11 @@
-import { believe, type Evidence, observe } from '../forecast/index.js';
+import { believe, crossing, type Evidence, observe } from '../forecast/index.js';
 import type { ColdWaterOutcome } from '../sugar/stages.js';
 import { headline } from './candy.js';
 import type { ColdWaterTest, Cook, Reading } from './cook.js';
 import type { CookEvent, Stamp } from './event.js';
 import { potIsOff } from './phases/phase.js';
 import { bearsOut, understand } from './readings.js';
-import { feltDone, judge } from './verdict.js';
+import { feltDone, judge, stagesFromTarget } from './verdict.js';
 
 /** The list before pouring is read from this far below the take-off on, kelvin. Our judgement. */
 export const nearKelvin = 8;
@@ -42,15 +42,41 @@ export const noteEvidence = (cook: Cook, evidence: Evidence): Cook => {
   return reached ? { ...noted, reachedAt: cook.t } : noted;
 };
 
-const onTheHeat = (cook: Cook): boolean => ['dissolve', 'boil'].includes(headline(cook)) && !potIsOff(cook);
+/** The pot may stand on the ring, whatever has been said of steps: nobody types them all. */
+const onTheHeat = (cook: Cook): boolean =>
+  ['mix', 'dissolve', 'boil'].includes(headline(cook)) && !potIsOff(cook);
+
+/** When the projected syrup reaches the take-off; null where nothing is projected. */
+export const takeOffAt = (cook: Cook, now: number): number | null =>
+  headline(cook) === 'boil' && !potIsOff(cook) && cook.thermometer
+    ? crossing(cook.estimate, cook.takeOffCelsius, now, cook.batch.curve, cook.hob)
+    : null;
+
+/** Once the forecast has asked for the pot to come off, it does not take that back by itself. */
+export const projectOff = (cook: Cook, t: number): Cook => {
+  if (cook.offSince !== null) return cook;
+  const at = takeOffAt(cook, t);
+  return at !== null && at <= t ? { ...cook, offSince: at, offBy: 'forecast' } : cook;
+};
+
+/** A believed reading this far below the take-off shows that the forecast was early, kelvin. Our judgement. */
+const earlyKelvin = 3;
+
+/** Whether the pot should come off after a believed reading. */
+const offAfter = (cook: Cook, { celsius, t }: Reading): Pick<Cook, 'offSince' | 'offBy'> => {
+  const { offSince, offBy } = cook;
+  if (celsius >= cook.takeOffCelsius && onTheHeat(cook)) return { offSince: offSince ?? t, offBy: 'reading' };
+  const contradicted =
+    offBy === 'doubt' || (offBy === 'forecast' && celsius < cook.takeOffCelsius - earlyKelvin);
+  return contradicted ? { offSince: null, offBy: null } : { offSince, offBy };
+};
 
 /** What a believed reading changes. */
-const accept = (cook: Cook, reading: Reading): Cook => {
+const accept = (cook: Cook, reading: Reading, sure = false): Cook => {
   const { celsius, t } = reading;
-  const hot = ['dissolve', 'boil', 'test'].includes(headline(cook));
+  const hot = ['mix', 'dissolve', 'boil', 'test'].includes(headline(cook));
   const boils = hot && celsius >= cook.batch.boil.startsCelsius - boilSlackKelvin;
   const near = hot && celsius >= cook.takeOffCelsius - nearKelvin;
-  const off = celsius >= cook.takeOffCelsius && onTheHeat(cook);
   return noteEvidence(
     {
       ...cook,
@@ -61,16 +87,18 @@ const accept = (cook: Cook, reading: Reading): Cook => {
       doubt: null,
       boilsSince: cook.boilsSince ?? (boils ? t : null),
       nearSince: cook.nearSince ?? (near ? t : null),
-      offSince: off ? (cook.offSince ?? t) : cook.doubt === null ? cook.offSince : null,
+      ...offAfter(cook, reading),
     },
-    { kind: 'reading', t, celsius },
+    { kind: 'reading', t, celsius, ...(sure ? { sure } : {}) },
   );
 };
 
 /** A reading of the syrup: believed, borne out, or kept and asked about. A high one is acted on all the same. */
 export const afterReading = (cook: Cook, event: Extract<CookEvent, { kind: 'reading' }> & Stamp): Cook => {
   const { reading, doubt } = understand(cook, event);
-  if (doubt === null || (cook.doubt !== null && bearsOut(cook.doubt, reading))) return accept(cook, reading);
+  if (doubt === null || (cook.doubt !== null && bearsOut(cook.doubt, reading))) {
+    return accept(cook, reading, doubt !== null);
+  }
   const off = reading.celsius >= cook.takeOffCelsius && onTheHeat(cook);
   return { ...cook, doubt, offSince: off ? (cook.offSince ?? event.t) : cook.offSince };
 };
@@ -78,7 +106,7 @@ export const afterReading = (cook: Cook, event: Extract<CookEvent, { kind: 'read
 export const agreeToDoubt = (cook: Cook): Cook => {
   if (cook.doubt === null) return cook;
   const { seq, celsius } = cook.doubt;
-  return accept(cook, { seq, celsius, t: cook.t });
+  return accept(cook, { seq, celsius, t: cook.t }, true);
 };
 
 /** It was wrong: what was done for its sake only is taken back. */
@@ -90,10 +118,14 @@ export const dismissDoubt = (cook: Cook): Cook => {
 const firm: readonly ColdWaterTest['outcome'][] = ['firm ball', 'hard ball', 'soft crack', 'hard crack'];
 
 /** The take-off after a test that fell short: a couple of degrees above where it was tested. */
-const movedUp = (cook: Cook, outcome: ColdWaterOutcome, celsius: number | null): number => {
-  if (celsius === null || judge(cook, outcome) !== 'short') return cook.takeOffCelsius;
-  const oneStage = outcome === 'firm ball' && cook.batch.target.feels === 'hard ball';
-  const wanted = celsius + (oneStage ? furtherKelvin.oneStage : furtherKelvin.more);
+const movedUp = (cook: Cook, outcome: ColdWaterOutcome): number => {
+  if (judge(cook, outcome) !== 'short' || cook.readingsTaken === 0 || !cook.thermometer)
+    return cook.takeOffCelsius;
+  const { curve } = cook.batch;
+  const belief = believe(cook.estimate, target(cook), cook.t, curve, cook.hob);
+  // What it was tested at: the latest reading, or what is believed of it by now.
+  const tested = Math.max(cook.lastReading?.celsius ?? Number.NEGATIVE_INFINITY, belief?.celsius ?? Number.NEGATIVE_INFINITY);
+  const wanted = tested + (stagesFromTarget(cook, outcome) === -1 ? furtherKelvin.oneStage : furtherKelvin.more);
   const most = cook.batch.target.todayCelsius[1] + furthestKelvin;
   return Math.max(cook.takeOffCelsius, Math.min(wanted, most));
 };
@@ -103,10 +135,10 @@ export const afterTest = (cook: Cook, outcome: ColdWaterTest['outcome'], t: numb
   const celsius = cook.thermometer && last !== null && t - last.t <= sameMomentSeconds ? last.celsius : null;
   const tested = {
     ...cook,
-    tests: [...cook.tests, { t, outcome, celsius }],
+    lastTest: { t, outcome, celsius },
     nearSince: cook.nearSince ?? (firm.includes(outcome) ? t : null),
   };
   if (outcome === 'unsure') return tested;
-  const moved = { ...tested, takeOffCelsius: movedUp(cook, outcome, celsius) };
+  const moved = { ...tested, takeOffCelsius: movedUp(cook, outcome) };
   return noteEvidence(moved, { kind: 'cold water', t, outcome });
 };
