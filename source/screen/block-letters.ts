@@ -1,17 +1,18 @@
 import figlet from 'figlet';
 import ascii9 from 'figlet/importable-fonts/ASCII 9.js';
+import future from 'figlet/importable-fonts/Future.js';
 import mono9 from 'figlet/importable-fonts/Mono 9.js';
 import mono12 from 'figlet/importable-fonts/Mono 12.js';
 import smallAscii9 from 'figlet/importable-fonts/Small ASCII 9.js';
 import smallMono9 from 'figlet/importable-fonts/Small Mono 9.js';
 
-/** Letters of one design in three heights: 5, 6 and 8 rows and a comma's tail. */
-export type LetterSize = 'small' | 'large' | 'huge';
+/** Letters in heights of 3, 5, 6 and 8 rows, and a comma's tail. */
+export type LetterSize = 'slim' | 'small' | 'large' | 'huge';
 
 const fonts = {
-  unicode: { small: smallMono9, large: mono9, huge: mono12 },
-  // The largest has no like in ASCII.
-  ascii: { small: smallAscii9, large: ascii9, huge: ascii9 },
+  unicode: { slim: future, small: smallMono9, large: mono9, huge: mono12 },
+  // The smallest and the largest have no like in ASCII.
+  ascii: { slim: smallAscii9, small: smallAscii9, large: ascii9, huge: ascii9 },
 } as const;
 
 const loaded = new Set<string>();
@@ -49,7 +50,8 @@ export const blockLetters = (
   ascii: boolean,
 ): readonly string[] | null => {
   const blocks = text.split('\n').map((line) => lettersOf(line, size, ascii));
-  const rows = blocks.flatMap((block, index) => (index === 0 ? block : ['', ...block]));
+  const between = size === 'slim' ? [] : [''];
+  const rows = blocks.flatMap((block, index) => (index === 0 ? block : [...between, ...block]));
   return rows.some((row) => [...row].length > columns) ? null : rows;
 };
 

@@ -7,7 +7,7 @@ import { glass, glassWidth } from './parts/glass.js';
 import { badges, header } from './parts/header.js';
 import { numbers } from './parts/numbers.js';
 import { panel, smallest, tooSmall } from './parts/panels.js';
-import { nextAndWatch, progress, timers } from './parts/progress.js';
+import { cues, nextAndWatch, progress, timers } from './parts/progress.js';
 import { warnings } from './parts/warnings.js';
 import { blank, cut, type Line, lineWidth, span, widthOf } from './text.js';
 
@@ -19,6 +19,7 @@ type Setting = {
   readonly tight: boolean;
   readonly withItems: boolean;
   readonly withAhead: boolean;
+  readonly withCues: boolean;
 };
 
 const roomFor = { letters: { columns: 110, rows: 36 }, huge: { columns: 180, rows: 50 } } as const;
@@ -41,21 +42,32 @@ const settings = (size: Size, shown: Shown): readonly Setting[] => {
     tight: false,
     withItems: true,
     withAhead: true,
+    withCues: false,
   };
   const line = { ...generous, size: 'line' } as const;
   const bare = { ...line, withNumbers: false, tight: true };
-  const short = listedElsewhere(shown.advice.step) ? [false] : [true];
+  const unlisted = listedElsewhere(shown.advice.step) ? [{ ...line, withItems: false }] : [];
+  const cued = shown.advice.cues.length > 0 ? [true, false] : [false];
+  // What has to be done at once is written large before anything else has its place.
+  const urgent = (one: Setting, letters: LetterSize): readonly Setting[] =>
+    shown.advice.urgent ? [{ ...one, ...bare, size: letters, withGlass: false, withAhead: false }] : [];
+  const inLetters = (one: Setting): readonly Setting[] => [
+    ...sizes.flatMap((letters) => cued.map((withCues) => ({ ...one, size: letters, withCues }))),
+    { ...one, size: 'small', tight: true },
+    ...urgent(one, 'small'),
+    ...cued.map((withCues): Setting => ({ ...one, size: 'slim', withCues, tight: !withCues })),
+    ...urgent(one, 'slim'),
+  ];
   return [
-    ...sizes.map((one) => ({ ...generous, size: one })),
-    ...sizes.slice(-1).map((one) => ({ ...generous, size: one, tight: true })),
-    ...short.map((withItems) => ({ ...generous, withItems, size: 'small' as const, tight: true })),
+    ...inLetters(generous),
+    ...unlisted.flatMap(inLetters),
     line,
     { ...line, tight: true },
     bare,
     { ...bare, withGlass: false },
     { ...bare, withGlass: false, withAhead: false },
-    ...short.filter((one) => !one).map((withItems) => ({ ...bare, withGlass: false, withItems })),
-    { ...bare, withGlass: false, withAhead: false, withItems: short[0] ?? true },
+    ...unlisted.map((one) => ({ ...one, ...bare, withGlass: false, withItems: false })),
+    ...unlisted.map((one) => ({ ...one, ...bare, withGlass: false, withItems: false, withAhead: false })),
   ];
 };
 
@@ -66,11 +78,13 @@ const bottom = (ctx: Context, setting: Setting, size: Size, width: number, most:
   const measure = text(size, width);
   const ahead = setting.withAhead ? nextAndWatch(ctx, measure) : [];
   const now = progress(ctx, measure);
+  // From the bottom up by how steadily it is there, so that each keeps its place.
   return [
-    ...(now.length === 0 && setting.tight ? [] : [now]),
-    ...ahead,
-    ...timers(ctx, measure),
     ...warnings(ctx, measure, most),
+    ...(setting.withCues ? cues(ctx, measure) : []),
+    ...timers(ctx, measure),
+    ...ahead,
+    ...(now.length === 0 && setting.tight ? [] : [now]),
   ];
 };
 

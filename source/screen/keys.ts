@@ -37,7 +37,19 @@ export type KeyRow = {
 const type = (line: string): Act => ({ kind: 'type', line });
 const beforePour: readonly PhaseId[] = ['dissolve', 'boil', 'test', 'flavour', 'pour'];
 const onTheStove: readonly PhaseId[] = phaseIds.filter((phase) => phase !== 'over');
-const asksYesOrNo = ({ advice }: Situation): boolean => advice.question?.answers.includes('yes') === true;
+/**
+ * The question that stands on the screen, whole. While a trouble has the word, a list that is to be read aloud is not
+ * to be seen, and must not be answered unseen.
+ */
+export const questionShown = ({ advice }: Pick<Situation, 'advice'>): Advice['question'] => {
+  const { question } = advice;
+  if (question === null || question.text.id === advice.say.id) return question;
+  const besides = question.kind === 'reading' || question.kind === 'what is true now';
+  return besides || question.id.startsWith('trouble.') ? question : null;
+};
+
+const asksYesOrNo = (situation: Situation): boolean =>
+  questionShown(situation)?.answers.includes('yes') === true;
 
 /** The knob's labels are numbers: the number itself is typed. */
 const numbered = ({ advice }: Situation): boolean => advice.typing.heatWords.some((word) => /^\d/.test(word));
@@ -70,7 +82,7 @@ export const keyTable: readonly KeyRow[] = [
   },
   {
     key: 't',
-    word: 'pot off, hard ball, ...',
+    word: 'pot off',
     text: 'key.test',
     textNow: ({ advice }) => (advice.phase === 'test' ? 'key.felt' : 'key.test'),
     when: ['dissolve', 'boil', 'test'],
@@ -82,7 +94,7 @@ export const keyTable: readonly KeyRow[] = [
   },
   {
     key: 'h',
-    word: 'heat low, heat 6, ...',
+    word: 'heat low',
     text: 'key.heat',
     when: onTheStove,
     act: (situation) =>
@@ -118,7 +130,7 @@ export const keyTable: readonly KeyRow[] = [
   },
   {
     key: 'r',
-    word: 'droops, holds, arms out',
+    word: 'droops',
     text: 'key.rope',
     when: ['pull'],
     act: () => ({ kind: 'choose', chooser: 'rope' }),
@@ -142,7 +154,7 @@ export const keyTable: readonly KeyRow[] = [
   },
   {
     key: 'p',
-    word: 'pot off, pot on',
+    word: 'pot off',
     text: 'key.pot',
     textNow: ({ facts }) => (facts.potOn === false ? 'key.pot.on' : 'key.pot.off'),
     when: beforePour,
@@ -151,7 +163,7 @@ export const keyTable: readonly KeyRow[] = [
   },
   {
     key: 'l',
-    word: 'lid on, lid off',
+    word: 'lid on',
     text: 'key.lid',
     textNow: ({ facts }) => (facts.lidOn === true ? 'key.lid.off' : 'key.lid.on'),
     when: ['dissolve', 'boil', 'test'],
@@ -178,7 +190,7 @@ const holds = (when: When, situation: Situation): boolean => {
     case 'always':
       return true;
     case 'asked':
-      return advice.question !== null;
+      return questionShown(situation) !== null;
     case 'warned':
       return warningsShown(situation).length > 0;
     case 'troubled':

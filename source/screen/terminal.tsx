@@ -13,14 +13,14 @@ const signals = { SIGHUP: 'hung up', SIGTERM: 'terminated', SIGINT: 'interrupted
 
 /** Poor terminals and locales get ASCII. */
 export const wantsAscii = (env: NodeJS.ProcessEnv): boolean => {
-  const locale = env['LC_ALL'] || env['LC_CTYPE'] || env['LANG'] || '';
+  const locale = env.LC_ALL || env.LC_CTYPE || env.LANG || '';
   // No locale at all: most terminals of today show UTF-8; "C" and "POSIX" say that they don't.
   const poorLocale = locale !== '' && !/utf-?8/i.test(locale);
-  return poorLocale || ['linux', 'vt100', 'vt220', 'dumb'].includes(env['TERM'] ?? '');
+  return poorLocale || ['linux', 'vt100', 'vt220', 'dumb'].includes(env.TERM ?? '');
 };
 
 /** NO_COLOR, when it is not empty, turns colour off: no-color.org. */
-export const wantsColor = (env: NodeJS.ProcessEnv): boolean => (env['NO_COLOR'] ?? '') === '';
+export const wantsColor = (env: NodeJS.ProcessEnv): boolean => (env.NO_COLOR ?? '') === '';
 
 /** Gives a part of the program outside React the terminal's own way of being put aside. */
 const Suspendable = ({

@@ -1,4 +1,4 @@
-import { troubleNames } from '../../cook/event.js';
+import type { TroubleName } from '../../cook/event.js';
 import { coldWaterOutcomes } from '../../sugar/stages.js';
 import { type Message, message, type TextId } from '../../texts/message.js';
 import type { Situation } from '../keys.js';
@@ -7,6 +7,26 @@ export type ChooserId = 'test' | 'heat' | 'trouble' | 'over' | 'rope' | 'settle'
 
 /** One thing to choose: a letter, the line that it types, and its sentence. */
 export type Option = { readonly letter: string; readonly line: string; readonly text: Message };
+
+/** Where people are hurt or soon will be first, then what spreads, then what only the candy suffers from. */
+export const troublesByUrgency: readonly TroubleName[] = [
+  'burn',
+  'fire',
+  'choking',
+  'allergy',
+  'overflow',
+  'foam',
+  'scorched',
+  'spill',
+  'glass',
+  'overshoot',
+  'grains',
+  'soft',
+  'stiff',
+  'thermometer',
+  'power',
+  'away',
+];
 
 type Unlettered = Omit<Option, 'letter'>;
 
@@ -28,7 +48,7 @@ const options: { readonly [Id in ChooserId]: (situation: Situation) => readonly 
   heat: ({ advice }) => byWord(heatLines(advice.typing.heatWords)),
   // The words and their causes are joined where they are drawn: a name is a typed word, a cause is a sentence.
   trouble: () =>
-    troubleNames.map((name) => ({ line: `trouble ${name}`, text: { id: `hazard.${name}.cause` as TextId } })),
+    troublesByUrgency.map((name) => ({ line: `trouble ${name}`, text: { id: `hazard.${name}.cause` as TextId } })),
   over: ({ advice }) =>
     advice.typing.openTroubles.map((name) => ({
       line: `over ${name}`,

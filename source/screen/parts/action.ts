@@ -3,6 +3,7 @@ import { type Message, message } from '../../texts/message.js';
 import { blockLetters, canSpell, type LetterSize } from '../block-letters.js';
 import type { Context } from '../context.js';
 import { optionsOf } from '../input/choosers.js';
+import { questionShown } from '../keys.js';
 import type { Look } from '../looks.js';
 import { blank, flow, type Line, span, wrap } from '../text.js';
 
@@ -21,26 +22,28 @@ const written = (
   return rows === null ? null : [...rows.map((row): Line => [span(row, look)]), blank];
 };
 
+const hint = ({ shown }: Context): Message => {
+  const { typing } = shown.advice;
+  if (shown.input.entry?.of === 'words') return message('entry.takes');
+  return message(typing.bare === 'middle' ? 'entry.middle' : 'entry.reading', { unit: typing.unit });
+};
+
 /** What is being typed, as large as the action, and below it exactly as it stands, with a cursor. */
 const typed = (ctx: Context, size: ShoutSize, width: number): readonly Line[] | null => {
   const { entry } = ctx.shown.input;
   if (entry === null) return null;
   const text = ctx.show(entry.text);
   const exact: readonly Line[] = wrap(
-    [span(entry.of === 'words' ? ': ' : '> ', 'faint'), span(`${text}${ctx.signs.cursor}`, 'entry')],
+    [
+      span(entry.of === 'words' ? ': ' : '> ', 'faint'),
+      span(`${text}${ctx.signs.cursor}`, 'entry'),
+      span(`   ${ctx.say(hint(ctx))}`, 'faint'),
+    ],
     width,
   );
   if (size === 'line') return exact;
   const large = text === '' ? null : written(ctx, text.toUpperCase(), size, width, 'entry');
-  return large === null ? exact : [...large, ...exact];
-};
-
-const hint = ({ shown }: Context): Message | null => {
-  const { entry } = shown.input;
-  const { typing } = shown.advice;
-  if (entry === null) return null;
-  if (entry.of === 'words') return message('entry.words');
-  return message(typing.bare === 'middle' ? 'entry.middle' : 'entry.reading', { unit: typing.unit });
+  return large === null ? exact : [...large.slice(0, -1), ...exact];
 };
 
 const says = (ctx: Context, text: Message, look: Look, width: number, hang = 0): readonly Line[] =>
@@ -49,17 +52,13 @@ const says = (ctx: Context, text: Message, look: Look, width: number, hang = 0):
 /** What is said about what was typed stands where the eyes are: under the action. */
 const reply = (ctx: Context, width: number): readonly Line[] => {
   const { notice } = ctx.shown.input;
-  const about = hint(ctx);
-  return [
-    ...(notice === null ? [] : says(ctx, notice, 'caution', width)),
-    ...(about === null || notice !== null ? [] : says(ctx, about, 'faint', width)),
-  ];
+  return notice === null ? [] : says(ctx, notice, 'caution', width);
 };
 
 /** A question beside the step: not where the step itself is the question. */
 const question = (ctx: Context, width: number): readonly Line[] => {
-  const { question: asked, say } = ctx.shown.advice;
-  if (asked === null || asked.text.id === say.id) return [];
+  const asked = questionShown(ctx.shown);
+  if (asked === null || asked.text.id === ctx.shown.advice.say.id) return [];
   const text = `? ${ctx.say(asked.text)}`;
   if (asked.kind !== 'what is true now')
     return wrap([span(`${text} `, 'caution'), span('y / n', 'key')], width, 2);
@@ -108,7 +107,10 @@ export const action = (ctx: Context, options: ActionOptions): readonly Line[] | 
   const top = typed(ctx, size, width) ?? written(ctx, shout, size, width, look);
   if (top === null) return null;
   const list = withItems ? items(ctx, width) : [];
-  const cautions = advice.cautions.flatMap((one) => caution(ctx, one, width));
+  // The warning about the ring that is hot already says what the caution would.
+  const warned = advice.warnings.some(({ id }) => id === 'ring-hot');
+  const open = advice.cautions.filter(({ id }) => !(warned && id === 'glowing-ring'));
+  const cautions = open.flatMap((one) => caution(ctx, one, width));
   const gap = (part: readonly Line[]): readonly Line[] =>
     tight || part.length === 0 ? part : [blank, ...part];
   return [

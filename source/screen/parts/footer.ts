@@ -31,6 +31,8 @@ const gap = 3;
 export const keysRow = (ctx: Context, columns: number): Line => {
   const { input } = ctx.shown;
   if (input.leaving) return [span(ctx.say(message('leave.keys')), 'key')];
+  if (input.help) return [span(ctx.say(message('key.close')), 'faint')];
+  if (input.chooser !== null) return [span(ctx.say(message('choose.keys')), 'faint')];
   if (input.entry !== null) return [span(ctx.say(message('entry.words')), 'faint')];
   const digits: Line = [
     span(ctx.say(message('key.0-9')), 'key'),

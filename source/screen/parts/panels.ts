@@ -48,7 +48,7 @@ const help = (ctx: Context, width: number): readonly Line[] => {
     .map((row): Line => {
       const name = row.shownAs === undefined ? row.key : ctx.say(message(row.shownAs as 'key.space'));
       const text = ctx.say(message(row.text as 'key.done'));
-      const word = row.word === '' ? '' : `  ${row.word}`;
+      const word = row.word === '' || row.word === text ? '' : `  ${row.word}`;
       const shown = padded(`${text}${word}`.slice(0, half - 7), half - 7);
       return [span(padded(` ${name}`, 7), 'key'), span(shown, 'plain')];
     });

@@ -1,5 +1,6 @@
 import type { Countdown } from '../../cook/advice.js';
 import { type Message, message, type TextId } from '../../texts/message.js';
+import { escapeForTerminal } from '../../units/escape.js';
 import type { Context } from '../context.js';
 import { blank, flow, type Line, type Span, span, wrap } from '../text.js';
 
@@ -14,7 +15,7 @@ export const bar = (ctx: Context, fraction: number, cells: number): readonly Spa
   return [span(full.repeat(whole) + rest, 'plain'), span(empty.repeat(Math.max(0, left)), 'faint')];
 };
 
-const barCells = (width: number): number => Math.max(8, Math.min(30, width - 46));
+const barCells = { least: 8, most: 40 } as const;
 
 /** Time to the take-off, and how much of the boil is behind. One row, empty outside boil and test. */
 export const progress = (ctx: Context, width: number): Line => {
@@ -23,13 +24,17 @@ export const progress = (ctx: Context, width: number): Line => {
   if (advice.offTheHeat) return [span(ctx.say(message('screen.take-off.now')), 'alarm')];
   if (forecast === null) return blank;
   const about = printer.about(forecast.takeOffSeconds);
-  const time = advice.reached ? message('screen.reached') : message('screen.take-off', { about });
+  const time = ctx.say(advice.reached ? message('screen.reached') : message('screen.take-off', { about }));
+  const share = ctx.say(message('screen.share', { fraction: forecast.boilShare }));
+  const brief = ctx.show(printer.percent(forecast.boilShare));
+  const room = (label: string): number => width - time.length - label.length - 4;
+  const label = room(share) >= barCells.least ? share : brief;
+  const cells = Math.min(barCells.most, room(label));
   return [
-    span(ctx.say(time), 'strong'),
+    span(time, 'strong'),
     span('  '),
-    ...bar(ctx, forecast.boilShare, barCells(width)),
-    span(' '),
-    span(ctx.say(message('screen.share', { fraction: forecast.boilShare })), 'plain'),
+    ...(cells >= barCells.least ? bar(ctx, forecast.boilShare, cells) : []),
+    span(` ${label}`, 'plain'),
   ];
 };
 
@@ -46,6 +51,17 @@ export const nextAndWatch = (ctx: Context, width: number): readonly Line[] => {
   ];
 };
 
+/** The presenter's own lines for this phase, as the recipe has them. */
+export const cues = (ctx: Context, width: number): readonly Line[] => {
+  const head = ctx.say(message('screen.cue')).padEnd(7);
+  return ctx.shown.advice.cues.flatMap((cue) =>
+    wrap([span(head, 'faint'), span(ctx.show(escapeForTerminal(cue)), 'faint')], width, 7),
+  );
+};
+
+/** The action itself says when to read again. */
+const saysWhenToRead: readonly TextId[] = ['boil.still.say', 'boil.last.say'];
+
 const timer = (ctx: Context, one: Countdown): Line => {
   const { advice, printer } = ctx.shown;
   const label = ctx.say({ id: `timer.${one.id}` as TextId });
@@ -56,9 +72,9 @@ const timer = (ctx: Context, one: Countdown): Line => {
 
 /** When to read again, and what runs: each with its time, what is due marked. */
 export const timers = (ctx: Context, width: number): readonly Line[] => {
-  const { nextReadingSeconds, timers: running } = ctx.shown.advice;
+  const { nextReadingSeconds, timers: running, say } = ctx.shown.advice;
   const reading: readonly Line[] =
-    nextReadingSeconds === null
+    nextReadingSeconds === null || (nextReadingSeconds > 0 && saysWhenToRead.includes(say.id))
       ? []
       : [
           [

@@ -52,6 +52,7 @@ export const screenTexts = {
   'choose.over': 'Which trouble is over? One letter.',
   'choose.rope': 'What does the rope do? One letter.',
   'choose.settle': 'What is true now? One letter.',
+  'choose.keys': 'one letter chooses; Backspace goes back; digits are a reading',
   'choose.ring': 'The ring under the lifted pot is burning hot.',
   'choose.off-since': (v: { seconds: number }, p: Printer) => `off the ring for ${p.clock(v.seconds)}`,
   'choose.word': (v: { word: string }) => shown(v.word),
@@ -61,10 +62,9 @@ export const screenTexts = {
   'choose.arms-out': 'arms out: nobody can pull any more',
 
   // What is typed.
-  'entry.reading': (v: { unit: string }) =>
-    `Enter takes it as a reading of the syrup in °${v.unit}. Backspace corrects.`,
-  'entry.middle': (v: { unit: string }) =>
-    `Enter takes it as a reading of the middle in °${v.unit}. Backspace corrects.`,
+  'entry.reading': (v: { unit: string }) => `°${v.unit} of the syrup; Enter takes it`,
+  'entry.middle': (v: { unit: string }) => `°${v.unit} of the middle; Enter takes it`,
+  'entry.takes': 'Enter takes it',
   'entry.words': 'Enter takes it, Backspace corrects, Esc throws it away.',
   'entry.pasted': 'Pasted, not yet taken. Enter takes it, Esc throws it away.',
   'entry.burst': 'Several keys at once: nothing was done.',
@@ -100,6 +100,7 @@ export const screenTexts = {
     v.seconds <= 0 ? 'read again now' : `read again in ${p.time(v.seconds)}`,
   'screen.next': 'next',
   'screen.watch': 'watch',
+  'screen.cue': 'say',
   'screen.also-open': (v: { names: readonly string[] }, p: Printer) => `also open: ${p.list(v.names)}`,
   'screen.more-warnings': (v: { count: number }, p: Printer) =>
     `${p.count(v.count, 'more warning', 'more warnings')}; o answers the first`,
