@@ -64,6 +64,8 @@ export type Advice = {
   readonly items: readonly Message[];
   readonly cautions: readonly Warning[];
   readonly question: Asked | null;
+  /** A question that is not asked, and not answered, before its moment. */
+  readonly waits: { readonly question: string; readonly until: number } | null;
   readonly temperature: { readonly celsius: number; readonly sd: number } | null;
   readonly stages: Readonly<Record<Stage, number>> | null;
   readonly forecast: {
@@ -77,6 +79,8 @@ export type Advice = {
   } | null;
   /** What the last reading means: stage, how far, how fast. Null without one, and after the pour. */
   readonly meaning: Message | null;
+  /** The `seq` of the reading that `meaning` is about. */
+  readonly meaningOf: number | null;
   /** When that reading was taken. */
   readonly readAt: number | null;
   readonly reached: boolean;

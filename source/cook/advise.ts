@@ -1,34 +1,30 @@
-import { believe, crossing, project } from '../forecast/index.js';
+import { believe, project } from '../forecast/index.js';
+import { thermometerFor } from '../kitchen/air.js';
 import { heatWords } from '../kitchen/stove.js';
 import { type PhaseId, phaseIds } from '../recipe/recipe.js';
 import { type Message, message, type TextId } from '../texts/message.js';
+import type { TemperatureUnit } from '../units/printer.js';
 import type { Advice, Asked, Countdown, OpenTroubleAdvice, Trail, Warning } from './advice.js';
 import { activePhases, headline, isBefore } from './candy.js';
-import type { Cook } from './cook.js';
-import { target } from './evidence.js';
-import { evidenceHazards, pastKelvin, rateOfRise } from './hazards/evidence.js';
+import type { Cook, Unsettled } from './cook.js';
+import { takeOffAt, target } from './evidence.js';
+import { belongsHere, evidenceHazards, pastKelvin, rateOfRise, warnedSince } from './hazards/evidence.js';
 import { type EvidenceHazard, type Hazard, type HazardId, type Level, responseOf } from './hazards/hazard.js';
 import { reportOf } from './hazards/reports.js';
 import { hazardById } from './hazards/table.js';
 import { phaseOf, stepById } from './phases/index.js';
-import { isDone, isEndless, potIsOff, type Step, stepAt } from './phases/phase.js';
-import { belongsHere } from './raise.js';
+import { isDone, isEndless, potIsOff, type Step, stepAt, type Timer } from './phases/phase.js';
 import { stageShown } from './readings.js';
-import { type Instruction, instruction } from './troubles.js';
+import { type Instruction, instruction, instructionOf } from './troubles.js';
 import { feltDone } from './verdict.js';
 import type { View } from './view.js';
 
 const boiled: readonly PhaseId[] = ['boil', 'test'];
 
-const takeOffAt = (cook: Cook, now: number): number | null =>
-  headline(cook) === 'boil' && !potIsOff(cook) && cook.thermometer
-    ? crossing(cook.estimate, cook.takeOffCelsius, now, cook.batch.curve, cook.hob)
-    : null;
-
 /** The pot should come off: a reading, a test or the forecast says so, and nobody has said that it is off. */
 const isOffTheHeat = (cook: Cook, now: number): boolean => {
   if (cook.pouredAt !== null || cook.stopped) return false;
-  if (!['dissolve', 'boil', 'test', 'flavour'].includes(headline(cook))) return false;
+  if (!['mix', 'dissolve', 'boil', 'test', 'flavour'].includes(headline(cook))) return false;
   const saidOff = potIsOff(cook) && cook.potOn?.said === true;
   if (feltDone(cook) && !saidOff && headline(cook) === 'flavour') return true;
   if (potIsOff(cook)) return false;
@@ -65,12 +61,7 @@ const urgency: Readonly<Record<Level, number>> = { now: 0, soon: 1, note: 2 };
 
 /** Since when a hazard of the table stands open and unanswered; null if it does not. */
 const standsSince = (hazard: EvidenceHazard, { cook, now }: View): number | null => {
-  if (!belongsHere(cook, hazard)) return null;
-  const memory = cook.raised[hazard.id];
-  if (memory?.answered) return null;
-  if (memory !== undefined) return memory.since;
-  const at = hazard.arises?.(cook) ?? null;
-  return at !== null && at <= now ? at : null;
+  return cook.raised[hazard.id]?.answered ? null : warnedSince(cook, hazard.id, now);
 };
 
 const warningsOf = (view: View): readonly Warning[] => {
@@ -79,9 +70,9 @@ const warningsOf = (view: View): readonly Warning[] => {
     const since = standsSince(hazard, view);
     return since === null ? [] : [warningOf(hazard, cook, since, hazard.evidence(view))];
   });
-  const reported = cook.troubles.map((trouble) =>
-    warningOf(reportOf(trouble.name), cook, trouble.since, null),
-  );
+  const reported = cook.troubles
+    .filter((trouble) => !trouble.answered)
+    .map((trouble) => warningOf(reportOf(trouble.name), cook, trouble.since, null));
   return [...reported, ...seen].sort(
     (one, other) => urgency[one.level] - urgency[other.level] || other.since - one.since,
   );
@@ -90,12 +81,12 @@ const warningsOf = (view: View): readonly Warning[] => {
 /** The step that the headline shows: the first open one, unless the pot has to come off first. */
 const stepShown = (view: View): Step | null => {
   const phase = headline(view.cook);
-  if (view.offTheHeat && (phase === 'boil' || phase === 'dissolve')) return stepById('boil.off') ?? null;
+  if (view.offTheHeat && isBefore(phase, 'test')) return stepById('boil.off') ?? null;
   return stepAt(view.cook, phaseOf(phase));
 };
 
-const unsettledAnswers = (cook: Cook): readonly string[] => {
-  switch (cook.unsettled) {
+const unsettledAnswers = (cook: Cook, what: Unsettled): readonly string[] => {
+  switch (what) {
     case 'heat':
       return heatWords(cook.batch.kitchen).map((word) => `heat ${word}`);
     case 'lid':
@@ -110,39 +101,42 @@ const unsettledAnswers = (cook: Cook): readonly string[] => {
 /** When in doubt: off. */
 const unsettledSafe = { heat: 'heat off', pot: 'pot off', lid: 'lid off', pour: 'at pour' } as const;
 
+const waitsFor = (cook: Cook, step: Step | null, now: number): Advice['waits'] => {
+  const until = step?.question?.earliest?.(cook) ?? Number.NEGATIVE_INFINITY;
+  return until > now && step?.question !== undefined ? { question: step.question.id, until } : null;
+};
+
 const questionOf = (view: View, step: Step | null, told: Instruction | null): Asked | null => {
   const { cook, now } = view;
-  if (
-    told?.trouble.name === 'thermometer' &&
-    told.index === 0 &&
-    cook.answers['trouble.glass'] === undefined
-  ) {
+  const [unsettled] = cook.unsettled;
+  if (told !== null && told.question !== null) {
     return {
-      id: 'trouble.glass',
+      id: told.question,
       text: message('trouble.glass.ask'),
       answers: ['yes', 'no'],
       safe: 'yes',
       kind: 'safety',
     };
   }
-  if (cook.unsettled !== null) {
+  if (unsettled !== undefined) {
     return {
-      id: `unsettled.${cook.unsettled}`,
-      text: message('unsettled.ask', { what: cook.unsettled }),
-      answers: unsettledAnswers(cook),
-      safe: unsettledSafe[cook.unsettled],
+      id: `unsettled.${unsettled}`,
+      text: message('unsettled.ask', { what: unsettled }),
+      answers: unsettledAnswers(cook, unsettled),
+      safe: unsettledSafe[unsettled],
       kind: 'what is true now',
     };
   }
   if (cook.doubt?.asks) {
-    const { celsius, because, otherScaleCelsius } = cook.doubt;
+    const { of, celsius, because, otherScaleCelsius } = cook.doubt;
     return {
       id: 'reading.doubt',
       text: message('reading.doubt.ask', {
+        of,
         celsius,
         because,
         otherScaleCelsius,
-        lastCelsius: cook.lastReading?.celsius ?? null,
+        lastCelsius: cook.doubt.of === 'syrup' ? (cook.lastReading?.celsius ?? null) : null,
       }),
       answers: ['yes', 'no'],
       safe: 'no',
@@ -150,7 +144,9 @@ const questionOf = (view: View, step: Step | null, told: Instruction | null): As
     };
   }
   const question = step?.question;
-  if (step === null || question === undefined || (question.earliest?.(cook) ?? 0) > now) return null;
+  // What a trouble says to do comes first; what the step asks waits behind it.
+  if (told !== null || step === null || question === undefined || waitsFor(cook, step, now) !== null)
+    return null;
   return {
     id: question.id,
     text: step.say(view),
@@ -180,11 +176,27 @@ const trailOf = (cook: Cook): readonly Trail[] => {
   });
 };
 
+/** A reminder that comes again stands this long, seconds. */
+const remindedSeconds = 60;
+
+const countdownOf = ({ id, from, until, every }: Timer, now: number): Countdown => {
+  if (every === undefined) return { id, from, until, due: until !== null && until <= now };
+  const round = Math.floor((now - from) / every);
+  const last = from + round * every;
+  return round >= 1 && now < last + remindedSeconds
+    ? { id, from, until: last, due: true }
+    : { id, from, until: last + every, due: false };
+};
+
+/** The moments at which a countdown becomes due or, if it comes again, is set anew. */
+const momentsOf = ({ from, until, every }: Timer, now: number): readonly (number | null)[] => {
+  if (every === undefined) return [until];
+  const next = from + (Math.floor((now - from) / every) + 1) * every;
+  return [next, next - every + remindedSeconds];
+};
+
 const countdowns = (view: View, step: Step | null): readonly Countdown[] => {
-  const own = (step?.timers?.(view) ?? []).map((timer) => ({
-    ...timer,
-    due: timer.until !== null && timer.until <= view.now,
-  }));
+  const own = (step?.timers?.(view) ?? []).map((timer) => countdownOf(timer, view.now));
   const aid = view.cook.troubles.flatMap((trouble) => {
     const { timerSeconds } = reportOf(trouble.name);
     if (timerSeconds === undefined) return [];
@@ -197,12 +209,12 @@ const countdowns = (view: View, step: Step | null): readonly Countdown[] => {
 const troublesOf = (cook: Cook): readonly OpenTroubleAdvice[] =>
   cook.troubles.map((trouble) => {
     const hazard = reportOf(trouble.name);
-    const response = responseOf(hazard, cook).map(said);
+    const next = instructionOf(cook, trouble);
     return {
       name: trouble.name,
       since: trouble.since,
-      instruction: response[trouble.told] ?? null,
-      rest: response.slice(trouble.told + 1),
+      instruction: next === null ? null : said(next.text),
+      rest: next === null ? [] : next.rest.map(said),
       until: hazard.timerSeconds === undefined ? null : trouble.since + hazard.timerSeconds,
     };
   });
@@ -213,7 +225,8 @@ const readEvery: Readonly<Partial<Record<PhaseId, number>>> = { dissolve: 180, b
 const nextReadingAt = (view: View): number | null => {
   const { cook, forecast, now } = view;
   const every = readEvery[headline(cook)];
-  if (!cook.thermometer || cook.pouredAt !== null || potIsOff(cook) || every === undefined) return null;
+  if (!cook.thermometer || cook.pouredAt !== null || potIsOff(cook) || view.offTheHeat || every === undefined)
+    return null;
   const last = cook.lastReading?.t ?? cook.enteredAt[headline(cook)] ?? now;
   return forecast === null ? last + every : now + forecast.nextReadingSeconds;
 };
@@ -227,6 +240,7 @@ const changesAt = (
   const { cook, now } = view;
   const moments = [
     ...timers.map((timer) => timer.until),
+    ...(step?.timers?.(view) ?? []).flatMap((timer) => momentsOf(timer, now)),
     ...evidenceHazards.map((hazard) => (belongsHere(cook, hazard) ? (hazard.arises?.(cook) ?? null) : null)),
     step?.question?.earliest?.(cook) ?? null,
     takeOffAt(cook, now),
@@ -257,12 +271,11 @@ const meaningOf = ({ cook, batch, forecast, now }: View, readingAt: number | nul
 const headlineOf = (view: View, step: Step | null, told: Instruction | null) => {
   const pressing = told !== null && !(told.hazard.level !== 'now' && view.offTheHeat);
   if (told !== null && pressing) {
-    const does = `hazard.${told.hazard.id}.cause` as TextId;
     return {
       step: told.step,
-      canBeDone: true,
+      canBeDone: told.canBeDone,
       say: said(told.text),
-      why: said(does),
+      why: message('trouble.why', { name: told.trouble.name }),
       shout: said(told.index === 0 ? told.hazard.shout : 'trouble.more.shout'),
       urgent: told.hazard.level === 'now',
       told: true,
@@ -278,6 +291,13 @@ const headlineOf = (view: View, step: Step | null, told: Instruction | null) => 
     urgent: view.offTheHeat,
     told: false,
   };
+};
+
+/** The unit of a bare number: that of the thermometer which is read at this moment. */
+const unitOf = (cook: Cook): TemperatureUnit => {
+  const { kitchen } = cook.batch;
+  const read = cook.pouredAt === null ? 'pot' : 'middle';
+  return (thermometerFor(kitchen, read) ?? thermometerFor(kitchen, 'pot'))?.unit ?? kitchen.unit;
 };
 
 /** Pure: what to do at this moment. Defined in every state. */
@@ -304,6 +324,7 @@ export const advise = (cook: Cook, now: number): Advice => {
     items: head.told ? (told?.rest.map(said) ?? []) : (step?.items?.(view) ?? []),
     cautions: head.told ? [] : cautionsOf(view, step),
     question: questionOf(view, step, head.told ? told : null),
+    waits: head.told ? null : waitsFor(cook, step, view.now),
     temperature:
       belief === null || cook.readingsTaken === 0 ? null : { celsius: belief.celsius, sd: belief.sd },
     stages: belief?.stages ?? null,
@@ -320,6 +341,7 @@ export const advise = (cook: Cook, now: number): Advice => {
             carryOverKelvin: forecast.carryOverKelvin,
           },
     meaning: meaningOf(view, readingAt),
+    meaningOf: cook.pouredAt === null ? (cook.lastReading?.seq ?? null) : null,
     readAt: cook.lastReading?.t ?? null,
     reached: cook.reachedAt !== null,
     offTheHeat: view.offTheHeat,
@@ -334,7 +356,7 @@ export const advise = (cook: Cook, now: number): Advice => {
     from: cook.from,
     rehearsal: cook.rehearsal,
     typing: {
-      unit: batch.dial.present ? batch.dial.unit : batch.kitchen.unit,
+      unit: unitOf(cook),
       bare: cook.pouredAt === null ? 'syrup' : 'middle',
       heatWords: heatWords(batch.kitchen),
       undoes: cook.undoes,

@@ -12,10 +12,17 @@ export type Reading = {
   readonly celsius: number;
 };
 
-export type DoubtReason = 'out of range' | 'jump' | 'fall' | 'too cold to boil' | 'other scale';
+export type DoubtReason =
+  | 'out of range'
+  | 'jump'
+  | 'fall'
+  | 'too cold to boil'
+  | 'colder than the room'
+  | 'other scale';
 
 /** A reading that can't be right, kept and asked about. */
 export type Doubt = Reading & {
+  readonly of: 'syrup' | 'middle';
   readonly because: DoubtReason;
   /** What it would be on the other scale, true Celsius, when that fits. */
   readonly otherScaleCelsius: number | null;
@@ -27,6 +34,8 @@ export type OpenTrouble = {
   readonly since: number;
   /** How many of its instructions have been done. */
   readonly told: number;
+  /** Its warning has been answered; what to do goes on being said. */
+  readonly answered: boolean;
   /** The phase in which it was reported decides what to do. */
   readonly phase: PhaseId;
 };
@@ -37,6 +46,9 @@ export type ColdWaterTest = {
   /** Today's syrup temperature by the thermometer at that time, null without one. */
   readonly celsius: number | null;
 };
+
+/** A physical act whose event was taken back: what is true now is not known. */
+export type Unsettled = 'heat' | 'pot' | 'lid' | 'pour';
 
 /** A warning's memory: raised once, answered or not, gone with its cause. */
 export type Raised = { readonly since: number; readonly answered: boolean };
@@ -80,11 +92,13 @@ export type Cook = {
   readonly readBefore: readonly Reading[];
   readonly readingsTaken: number;
   readonly doubt: Doubt | null;
-  readonly tests: readonly ColdWaterTest[];
+  readonly lastTest: ColdWaterTest | null;
   /** True Celsius at which to take it off: the batch's, moved up after a test that fell short. */
   readonly takeOffCelsius: number;
-  /** A reading or test asked for the pot to come off, and it is still on. */
+  /** A reading or the forecast asked for the pot to come off, and it is still on. */
   readonly offSince: number | null;
+  /** What asked for it: a doubted reading and a forecast can be contradicted, a believed reading can't. */
+  readonly offBy: 'reading' | 'doubt' | 'forecast' | null;
   readonly reachedAt: number | null;
   /** Within 8 K of take-off: the list before pouring is read now. */
   readonly nearSince: number | null;
@@ -101,8 +115,10 @@ export type Cook = {
   readonly raised: Readonly<Record<string, Raised>>;
   /** The `seq` that an undo would void now: the latest event by hands, neither voided nor an undo. */
   readonly undoes: number | null;
-  /** A physical act was taken back: what is true now? */
-  readonly unsettled: 'heat' | 'pot' | 'lid' | 'pour' | null;
+  /** Physical acts that were taken back and not said anew. */
+  readonly unsettled: readonly Unsettled[];
+  /** The `seq` of every event that an undo has voided. */
+  readonly voided: readonly number[];
 
   readonly weighed: { readonly grams: number; readonly pieces: number | null } | null;
   readonly tenPieces: { readonly grams: number; readonly pieces: number } | null;

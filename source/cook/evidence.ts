@@ -81,7 +81,8 @@ const accept = (cook: Cook, reading: Reading, sure = false): Cook => {
     {
       ...cook,
       lastReading: reading,
-      readBefore: cook.lastReading === null ? [] : [...cook.readBefore, cook.lastReading].slice(-rememberedReadings),
+      readBefore:
+        cook.lastReading === null ? [] : [...cook.readBefore, cook.lastReading].slice(-rememberedReadings),
       readingsTaken: cook.readingsTaken + 1,
       thermometer: true,
       doubt: null,
@@ -99,33 +100,35 @@ export const afterReading = (cook: Cook, event: Extract<CookEvent, { kind: 'read
   if (doubt === null || (cook.doubt !== null && bearsOut(cook.doubt, reading))) {
     return accept(cook, reading, doubt !== null);
   }
-  const off = reading.celsius >= cook.takeOffCelsius && onTheHeat(cook);
-  return { ...cook, doubt, offSince: off ? (cook.offSince ?? event.t) : cook.offSince };
+  const off = reading.celsius >= cook.takeOffCelsius && onTheHeat(cook) && cook.offSince === null;
+  return off ? { ...cook, doubt, offSince: event.t, offBy: 'doubt' } : { ...cook, doubt };
 };
 
 export const agreeToDoubt = (cook: Cook): Cook => {
   if (cook.doubt === null) return cook;
-  const { seq, celsius } = cook.doubt;
-  return accept(cook, { seq, celsius, t: cook.t }, true);
+  const { of, seq, celsius, t } = cook.doubt;
+  if (of === 'middle') return { ...cook, doubt: null, middle: { seq, celsius, t } };
+  return accept(cook, { seq, celsius, t: Math.max(t, cook.estimate.t) }, true);
 };
 
 /** It was wrong: what was done for its sake only is taken back. */
-export const dismissDoubt = (cook: Cook): Cook => {
-  const high = (cook.lastReading?.celsius ?? Number.NEGATIVE_INFINITY) >= cook.takeOffCelsius;
-  return { ...cook, doubt: null, offSince: high ? cook.offSince : null };
-};
+export const dismissDoubt = (cook: Cook): Cook =>
+  cook.offBy === 'doubt'
+    ? { ...cook, doubt: null, offSince: null, offBy: null }
+    : { ...cook, doubt: null, middle: cook.middle?.seq === cook.doubt?.seq ? null : cook.middle };
 
 const firm: readonly ColdWaterTest['outcome'][] = ['firm ball', 'hard ball', 'soft crack', 'hard crack'];
 
 /** The take-off after a test that fell short: a couple of degrees above where it was tested. */
-const movedUp = (cook: Cook, outcome: ColdWaterOutcome): number => {
+const movedUp = (cook: Cook, outcome: ColdWaterOutcome, readCelsius: number | null): number => {
   if (judge(cook, outcome) !== 'short' || cook.readingsTaken === 0 || !cook.thermometer)
     return cook.takeOffCelsius;
   const { curve } = cook.batch;
-  const belief = believe(cook.estimate, target(cook), cook.t, curve, cook.hob);
-  // What it was tested at: the latest reading, or what is believed of it by now.
-  const tested = Math.max(cook.lastReading?.celsius ?? Number.NEGATIVE_INFINITY, belief?.celsius ?? Number.NEGATIVE_INFINITY);
-  const wanted = tested + (stagesFromTarget(cook, outcome) === -1 ? furtherKelvin.oneStage : furtherKelvin.more);
+  // Nobody read it just now: what is believed of it.
+  const tested = readCelsius ?? believe(cook.estimate, target(cook), cook.t, curve, cook.hob)?.celsius;
+  if (tested === undefined) return cook.takeOffCelsius;
+  const wanted =
+    tested + (stagesFromTarget(cook, outcome) === -1 ? furtherKelvin.oneStage : furtherKelvin.more);
   const most = cook.batch.target.todayCelsius[1] + furthestKelvin;
   return Math.max(cook.takeOffCelsius, Math.min(wanted, most));
 };
@@ -139,6 +142,6 @@ export const afterTest = (cook: Cook, outcome: ColdWaterTest['outcome'], t: numb
     nearSince: cook.nearSince ?? (firm.includes(outcome) ? t : null),
   };
   if (outcome === 'unsure') return tested;
-  const moved = { ...tested, takeOffCelsius: movedUp(cook, outcome) };
+  const moved = { ...tested, takeOffCelsius: movedUp(cook, outcome, celsius) };
   return noteEvidence(moved, { kind: 'cold water', t, outcome });
 };

@@ -67,7 +67,9 @@ const room: Reader = (rest, advice) => {
 
 const answer =
   (given: 'yes' | 'no'): Reader =>
-  (_rest, { question }) => {
+  (_rest, { question, waits, now }) => {
+    if (question === null && waits !== null)
+      return no(message('typed.too-early', { question: waits.question, seconds: waits.until - now }));
     if (question === null) return no(message('typed.no-question', { answer: given }));
     if (!question.answers.includes(given)) {
       return no(message('typed.not-an-answer', { answer: given, answers: question.answers }));
@@ -82,6 +84,9 @@ const isPlain = (advice: Advice): boolean =>
 
 const done: Reader = (_rest, advice) => {
   if (advice.canBeDone && advice.step !== null) return { kind: 'done', step: advice.step };
+  const { waits, now } = advice;
+  if (waits !== null)
+    return no(message('typed.too-early', { question: waits.question, seconds: waits.until - now }));
   if (isPlain(advice)) return no(message('typed.not-done'));
   return no(message('typed.safety', { answers: advice.question?.answers ?? [] }));
 };
@@ -165,8 +170,8 @@ const undo: Reader = (_rest, { typing: { undoes } }) =>
 
 const without =
   (event: CookEvent): Reader =>
-  (rest) =>
-    rest === '' ? event : no(message('typed.unknown', { typed: rest, nearest: null }));
+  () =>
+    event;
 
 /** First word → how the rest is read. Longer words come first where one begins another. */
 const words: readonly (readonly [string, Reader])[] = [
@@ -175,6 +180,7 @@ const words: readonly (readonly [string, Reader])[] = [
   ['boils', reading('boiling water', (typed) => message('typed.check', { typed, word: 'boils' }))],
   ['room', room],
   ['thermometer none', without({ kind: 'no thermometer' })],
+  ['no thermometer', without({ kind: 'no thermometer' })],
   ...[...coldWaterOutcomes, 'unsure' as const].map((outcome): readonly [string, Reader] => [
     outcome,
     without({ kind: 'cold water', outcome }),
@@ -206,6 +212,13 @@ const words: readonly (readonly [string, Reader])[] = [
     },
   ],
 ];
+
+/** Words that mean nothing certain with anything behind them. */
+const standAlone: ReadonlySet<string> = new Set([
+  ...coldWaterOutcomes,
+  ...['unsure', 'done', 'yes', 'no', 'undo', 'stop', 'droops', 'holds', 'arms out'],
+  ...['thermometer none', 'no thermometer'],
+]);
 
 /** Every word that can be typed, for help and for suggestions. */
 export const typedWords: readonly string[] = [...words.map(([word]) => word), 'note', 'mark'];
@@ -243,7 +256,11 @@ const read = (line: string, advice: Advice): Read => {
   const known = words.find(([word]) => typed === word || typed.startsWith(`${word} `));
   if (known === undefined) return no(message('typed.unknown', { typed: line, nearest: nearestLine(typed) }));
   const [word, reader] = known;
-  return reader(typed.slice(word.length).trim(), advice);
+  const rest = typed.slice(word.length).trim();
+  // "yes, in a minute" is no yes.
+  if (rest !== '' && standAlone.has(word))
+    return no(message('typed.unknown', { typed: line, nearest: word }));
+  return reader(rest, advice);
 };
 
 /** The one place that reads what people type. Pure; never throws; control characters are data and never act. */

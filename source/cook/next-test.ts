@@ -11,9 +11,9 @@ const untilNextTest: Readonly<Record<string, number>> = {
 };
 
 export const nextTestDue = (cook: Cook): number => {
-  const last = cook.tests.at(-1);
+  const last = cook.lastTest;
   const boilFrom = cook.enteredAt.boil ?? cook.t;
-  if (last === undefined) return boilFrom + expectedBoilSeconds(cook.batch) / 2;
+  if (last === null) return boilFrom + expectedBoilSeconds(cook.batch) / 2;
   const backOn = cook.potOn?.on ? cook.potOn.t : last.t;
   return Math.max(last.t, backOn) + (untilNextTest[last.outcome] ?? 60);
 };

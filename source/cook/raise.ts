@@ -1,6 +1,5 @@
-import { headline } from './candy.js';
 import type { Cook, Raised } from './cook.js';
-import { evidenceHazards } from './hazards/evidence.js';
+import { belongsHere, evidenceHazards } from './hazards/evidence.js';
 import type { EvidenceHazard } from './hazards/hazard.js';
 import type { View } from './view.js';
 
@@ -12,9 +11,6 @@ const bareView = (cook: Cook, now: number): View => ({
   forecast: null,
   offTheHeat: false,
 });
-
-export const belongsHere = (cook: Cook, hazard: EvidenceHazard): boolean =>
-  hazard.phases === 'any' || hazard.phases.includes(headline(cook));
 
 const memoryOf = (cook: Cook, hazard: EvidenceHazard, view: View): Raised | undefined => {
   const before = cook.raised[hazard.id];

@@ -11,7 +11,7 @@ export const stageShown = (cook: Pick<Cook, 'batch'>, celsius: number): Stage =>
   stageWithin(celsius, cook.batch.stageFromCelsius);
 
 /** No thermometer for the kitchen, and no syrup in a pot, shows less or more than this. */
-const syrupRangeCelsius = [-5, 185] as const;
+export const syrupRangeCelsius = [-5, 185] as const;
 
 /** A slip of the eye that is not worth a question, kelvin; then what a hob and a room can do in a second. Our judgement. */
 const slackKelvin = 4;
@@ -66,6 +66,7 @@ export const understand = (
     reading,
     doubt: {
       ...reading,
+      of: 'syrup',
       because: otherScaleCelsius === null ? because : 'other scale',
       otherScaleCelsius,
       asks: typed.by === 'hands',

@@ -1,5 +1,7 @@
 import type { TextId } from '../texts/message.js';
+import { headline } from './candy.js';
 import type { Cook, OpenTrouble } from './cook.js';
+import type { TroubleName } from './event.js';
 import type { Level } from './hazards/hazard.js';
 import { type ReportHazard, responseOf } from './hazards/hazard.js';
 import { reportOf } from './hazards/reports.js';
@@ -11,25 +13,34 @@ export type Instruction = {
   readonly text: TextId;
   readonly rest: readonly TextId[];
   readonly step: string;
+  /** Asked before the next instruction: only its own answer gets past it. */
+  readonly question: string | null;
+  /** "Done" tells the next one, or leads back to the cook. */
+  readonly canBeDone: boolean;
 };
 
 const urgency: Readonly<Record<Level, number>> = { now: 0, soon: 1, note: 2 };
 
 const stepId = (name: string, index: number): string => `trouble.${name}.${index + 1}`;
 
-/** What to do next about one trouble; null when all of it has been told. */
-const instructionOf = (cook: Cook, trouble: OpenTrouble): Instruction | null => {
+/** What to do next about one trouble; null when all of it has been told and the cook may go on beside it. */
+export const instructionOf = (cook: Cook, trouble: OpenTrouble): Instruction | null => {
   const hazard = reportOf(trouble.name);
   const response = responseOf(hazard, cook);
-  const text = response[trouble.told];
+  const last = response.length - 1;
+  const index = hazard.holds ? Math.min(trouble.told, last) : trouble.told;
+  const text = response[index];
   if (text === undefined) return null;
+  const question = index === 0 ? (hazard.asks ?? null) : null;
   return {
     trouble,
     hazard,
-    index: trouble.told,
+    index,
     text,
-    rest: response.slice(trouble.told + 1),
-    step: stepId(trouble.name, trouble.told),
+    rest: response.slice(index + 1),
+    step: stepId(trouble.name, index),
+    question,
+    canBeDone: question === null && !(hazard.holds && index === last),
   };
 };
 
@@ -44,11 +55,35 @@ export const instruction = (cook: Cook): Instruction | null => {
   );
 };
 
-/** "Done" on an instruction: the next one is told. Null if `step` is no instruction of an open trouble. */
+const changed = (cook: Cook, name: TroubleName, change: Partial<OpenTrouble>): Cook => ({
+  ...cook,
+  troubles: cook.troubles.map((one) => (one.name === name ? { ...one, ...change } : one)),
+});
+
+/** The mass goes into an oven: what was measured of its middle before, or during it, counts no longer. */
+export const warms = (cook: Cook, name: TroubleName, t: number): Cook =>
+  name === 'stiff' && cook.pouredAt !== null ? { ...cook, warmedAt: t } : cook;
+
+/** "Done" on an instruction: the next one is told. Null if `step` is no instruction of a trouble. */
 export const troubleTold = (cook: Cook, step: string, t: number): Cook | null => {
   if (!step.startsWith('trouble.')) return null;
-  const troubles = cook.troubles.map((trouble) =>
-    stepId(trouble.name, trouble.told) === step ? { ...trouble, told: trouble.told + 1 } : trouble,
-  );
-  return { ...cook, troubles, t };
+  const told = cook.troubles
+    .flatMap((trouble) => instructionOf(cook, trouble) ?? [])
+    .find((one) => one.step === step && one.canBeDone);
+  if (told === undefined) return cook;
+  const next = changed(cook, told.trouble.name, { told: told.index + 1 });
+  return told.index === 0 ? warms(next, told.trouble.name, t) : next;
+};
+
+/** The answer to what a trouble asks first; null if it is no such question. */
+export const answerTrouble = (cook: Cook, question: string, answer: 'yes' | 'no', t: number): Cook | null => {
+  if (question !== 'trouble.glass') return null;
+  if (!cook.troubles.some(({ name }) => name === 'thermometer')) return cook;
+  if (answer === 'no') return changed(cook, 'thermometer', { told: 1 });
+  // The instrument matters no more: there is glass.
+  const others = cook.troubles.filter(({ name }) => name !== 'thermometer' && name !== 'glass');
+  return {
+    ...cook,
+    troubles: [...others, { name: 'glass', since: t, told: 0, answered: false, phase: headline(cook) }],
+  };
 };

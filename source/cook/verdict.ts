@@ -1,26 +1,30 @@
-import { coldWaterOutcomes } from '../sugar/stages.js';
+import { type ColdWaterOutcome, coldWaterOutcomes } from '../sugar/stages.js';
 import type { ColdWaterTest, Cook } from './cook.js';
 
 /** What a cold-water test says of the batch: short of the mark, there, past it, or to be done again. */
 export type Verdict = 'short' | 'there' | 'past' | 'again';
 
+/** How many stages fingers felt it above (+) or below (-) the recipe's own outcome. */
+export const stagesFromTarget = (cook: Pick<Cook, 'batch'>, outcome: ColdWaterOutcome): number =>
+  coldWaterOutcomes.indexOf(outcome) - coldWaterOutcomes.indexOf(cook.batch.target.feels);
+
 /** Fingers against the recipe's own outcome. */
 export const judge = (cook: Pick<Cook, 'batch'>, outcome: ColdWaterTest['outcome']): Verdict => {
   if (outcome === 'unsure') return 'again';
-  const stages = coldWaterOutcomes.indexOf(outcome) - coldWaterOutcomes.indexOf(cook.batch.target.feels);
+  const stages = stagesFromTarget(cook, outcome);
   if (stages < 0) return 'short';
   return stages === 0 ? 'there' : 'past';
 };
 
 /** The verdict of the last test since the pot came off for testing; null before it. */
 export const verdictOf = (cook: Cook): Verdict | null => {
-  const last = cook.tests.at(-1);
-  if (last === undefined || last.t < (cook.enteredAt.test ?? Number.POSITIVE_INFINITY)) return null;
+  const last = cook.lastTest;
+  if (last === null || last.t < (cook.enteredAt.test ?? Number.POSITIVE_INFINITY)) return null;
   return judge(cook, last.outcome);
 };
 
 /** The last test, whenever it was, felt like the window or beyond. */
 export const feltDone = (cook: Cook): boolean => {
-  const last = cook.tests.at(-1);
-  return last !== undefined && ['there', 'past'].includes(judge(cook, last.outcome));
+  const last = cook.lastTest;
+  return last !== null && ['there', 'past'].includes(judge(cook, last.outcome));
 };

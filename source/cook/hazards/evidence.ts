@@ -1,4 +1,5 @@
 import { stoveTraits } from '../../kitchen/stove.js';
+import { wallCare } from '../../recipe/wall-care.js';
 import { scorchLimitCelsius } from '../../sugar/skin.js';
 import { stageDistance } from '../../sugar/stages.js';
 import { type Message, message } from '../../texts/message.js';
@@ -12,11 +13,18 @@ import { judge, type Verdict } from '../verdict.js';
 import type { View } from '../view.js';
 import type { EvidenceHazard } from './hazard.js';
 
+/** Nobody has said that the ring is off; before a setting was named it is on from the boil on, or once it was called done. */
+const ringMayBeOn = (cook: Cook): boolean =>
+  cook.heat === null
+    ? headline(cook) !== 'dissolve' || isDone(cook, 'dissolve.heat') || cook.boilsSince !== null
+    : cook.heat.level !== 0;
+
 const onTheHeat = (cook: Cook): boolean =>
   !cook.stopped &&
   cook.pouredAt === null &&
   !potIsOff(cook) &&
-  ['dissolve', 'boil', 'test'].includes(headline(cook));
+  ringMayBeOn(cook) &&
+  ['dissolve', 'boil'].includes(headline(cook));
 
 /** Two readings closer than this tell of the dial's scatter, not of a rate: seconds. Our judgement. */
 const rateOverSeconds = 45;
@@ -55,6 +63,8 @@ const silentAt = (cook: Cook): number => {
 /** Rises that call for action: kelvin per second. 10 °F a minute runs away, 7 °F a minute near the end overshoots. Our judgement. */
 const runawayRate = 5.6 / 60;
 const nearEndRate = 4 / 60;
+/** The gate to hands closes at the limit itself; the warning wants a little more, so that it does not chatter. */
+const middleSlackKelvin = 0.5;
 /** A rate that has become calm again. */
 const calmRate = 3 / 60;
 const pastByKelvin = 1;
@@ -69,15 +79,20 @@ export const pastKelvin = ({ cook, batch }: Pick<View, 'cook' | 'batch'>): numbe
   return (cook.lastReading?.celsius ?? Number.NEGATIVE_INFINITY) - todayCelsius[1] - moved;
 };
 
+const readsAbove = (cook: Cook, celsius: number): boolean =>
+  cook.lastReading !== null && cook.lastReading.celsius >= celsius;
+
+/** Past the take-off on the ring, and rising faster than `kelvinPerSecond`. */
+const runsAway = (cook: Cook, kelvinPerSecond: number): boolean =>
+  !potIsOff(cook) && readsAbove(cook, cook.takeOffCelsius) && (rateOfRise(cook) ?? 0) > kelvinPerSecond;
+
 const lastVerdict = (cook: Cook): Verdict | null => {
-  const outcome = cook.tests.at(-1)?.outcome;
+  const outcome = cook.lastTest?.outcome;
   return outcome === undefined ? null : judge(cook, outcome);
 };
 
-const lastTest = (cook: Cook) => cook.tests.at(-1) ?? null;
-
 const testDisagrees = ({ cook }: View): boolean => {
-  const test = lastTest(cook);
+  const test = cook.lastTest;
   if (test === null || test.outcome === 'unsure' || test.celsius === null) return false;
   return Math.abs(stageDistance(stageShown(cook, test.celsius), test.outcome)) > 1;
 };
@@ -88,6 +103,9 @@ const boilCheckError = (cook: Cook): { shownCelsius: number; localCelsius: numbe
   if (shownCelsius === null || cook.batch.air.from === 'boiling water') return null;
   return { shownCelsius, localCelsius };
 };
+
+export const belongsHere = (cook: Cook, hazard: EvidenceHazard): boolean =>
+  hazard.phases === 'any' || hazard.phases.includes(headline(cook));
 
 /** Warnings that the program raises by itself. Nothing else may. */
 export const evidenceHazards: readonly EvidenceHazard[] = [
@@ -101,15 +119,8 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
     respondWithinSeconds: 15,
     source:
       'above 150 °C in a pulled-taffy cook scorching is close (our judgement); Hall 1912: beware above 300 °F with a small quantity',
-    raise: (view) => {
-      const celsius = view.cook.lastReading?.celsius ?? 0;
-      const rate = rateOfRise(view.cook) ?? 0;
-      return (
-        celsius >= scorchLimitCelsius ||
-        (rate > runawayRate && celsius > view.cook.takeOffCelsius && !potIsOff(view.cook))
-      );
-    },
-    clear: (view) => (view.cook.lastReading?.celsius ?? 0) < scorchLimitCelsius - 5,
+    raise: ({ cook }) => readsAbove(cook, scorchLimitCelsius) || runsAway(cook, runawayRate),
+    clear: ({ cook }) => !readsAbove(cook, scorchLimitCelsius - 5) && !runsAway(cook, calmRate),
     evidence: readingEvidence,
   },
   {
@@ -139,7 +150,7 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
     source: 'Moritz & Henriques 1947 type contact times, sugar/skin.ts; the limits are our judgement',
     raise: ({ cook }) =>
       cook.middle !== null &&
-      cook.middle.celsius > handLimit(cook) &&
+      cook.middle.celsius > handLimit(cook) + middleSlackKelvin &&
       cook.answers['hands.pause']?.answer === 'yes',
     clear: ({ cook }) => middleIsMeasured(cook),
     evidence: ({ cook }) =>
@@ -192,7 +203,10 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
     raisedBy: 'evidence',
     level: 'soon',
     signal: null,
-    response: ['hazard.boils-while-stirring.1'],
+    response: (cook) =>
+      cook.batch.recipe.stir === 'late'
+        ? ['hazard.boils-while-stirring.late']
+        : ['hazard.boils-while-stirring.1'],
     respondWithinSeconds: 120,
     source: 'Exploratorium, The Science of Cooking: agitation in the boil encourages crystals',
     raise: ({ cook }) => cook.boilsSince !== null && !isDone(cook, 'dissolve.stir'),
@@ -204,6 +218,20 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
             celsius: cook.lastReading.celsius,
             startsCelsius: batch.boil.startsCelsius,
           }),
+  },
+  {
+    id: 'lid-foams',
+    phases: ['dissolve', 'boil'],
+    raisedBy: 'evidence',
+    level: 'soon',
+    signal: 'WARNING',
+    response: ['hazard.lid-foams.1'],
+    respondWithinSeconds: 30,
+    source:
+      'Cakes, Cookies and Confections, California Home Economics Association, 1920: the lid is for clear syrups',
+    raise: ({ cook, batch }) => cook.lidOn?.on === true && wallCare(batch.recipe) !== 'lid',
+    clear: ({ cook }) => cook.lidOn?.on !== true,
+    evidence: () => null,
   },
   {
     id: 'disagreement',
@@ -218,7 +246,7 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
     raise: testDisagrees,
     clear: (view) => !testDisagrees(view),
     evidence: ({ cook }) => {
-      const test = lastTest(cook);
+      const test = cook.lastTest;
       if (test === null || test.celsius === null) return null;
       return message('evidence.disagreement', {
         celsius: test.celsius,
@@ -311,3 +339,15 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
     },
   },
 ];
+
+const byId = new Map<string, EvidenceHazard>(evidenceHazards.map((hazard) => [hazard.id, hazard]));
+
+/** Since when a warning of this table stands, answered or not; null if it does not. */
+export const warnedSince = (cook: Cook, id: string, now: number): number | null => {
+  const memory = cook.raised[id];
+  if (memory !== undefined) return memory.since;
+  const hazard = byId.get(id);
+  if (hazard === undefined || !belongsHere(cook, hazard)) return null;
+  const at = hazard.arises?.(cook) ?? null;
+  return at !== null && at <= now ? at : null;
+};

@@ -46,6 +46,10 @@ export type ReportHazard = Common & {
   readonly shout: TextId;
   /** A time to keep beside the cook, seconds from the report. */
   readonly timerSeconds?: number;
+  /** A question that stands in front of all but the first instruction. */
+  readonly asks?: 'trouble.glass';
+  /** The cook does not go on beside it: the last instruction stays until it is over or the batch is given up. */
+  readonly holds?: boolean;
 };
 
 export type Hazard = Precaution | EvidenceHazard | ReportHazard;

@@ -49,7 +49,7 @@ export const precautions: readonly Precaution[] = [
     'University of Florida extension, on glass cooktops: heat stays after the element is off',
   ),
   row('carry', ['pour'], 'WARNING', 'common practice, no source'),
-  row('emptied-pot', ['fold'], 'WARNING', 'common practice, no source'),
+  row('emptied-pot', ['fold', 'clean'], 'WARNING', 'common practice, no source'),
   row('hot-middle', ['fold'], 'WARNING', 'Burn contact times: sugar/skin.ts'),
   row('scissors', ['cut'], 'CAUTION', 'common practice, no source'),
   row(

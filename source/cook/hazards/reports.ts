@@ -1,4 +1,3 @@
-import type { PhaseId } from '../../recipe/recipe.js';
 import { wallCare } from '../../recipe/wall-care.js';
 import { rescueBelowCelsius } from '../../sugar/skin.js';
 import type { TextId } from '../../texts/message.js';
@@ -18,10 +17,10 @@ const row = (
   response: Response,
   respondWithinSeconds: number | null,
   source: string,
-  more: { phases?: readonly PhaseId[]; timerSeconds?: number } = {},
+  more: Pick<ReportHazard, 'timerSeconds' | 'asks' | 'holds'> = {},
 ): ReportHazard => ({
   id,
-  phases: more.phases ?? 'any',
+  phases: 'any',
   raisedBy: 'report',
   level,
   signal,
@@ -29,7 +28,7 @@ const row = (
   respondWithinSeconds,
   source,
   shout: `hazard.${id}.shout` as TextId,
-  ...(more.timerSeconds === undefined ? {} : { timerSeconds: more.timerSeconds }),
+  ...more,
 });
 
 const poured = (cook: Cook): boolean => cook.pouredAt !== null;
@@ -67,6 +66,7 @@ export const reports: readonly ReportHazard[] = [
     numbered('fire', 3),
     5,
     'NFPA cooking-fire advice: lid, heat off, do not move it, never water',
+    { holds: true },
   ),
   row(
     'choking',
@@ -86,9 +86,11 @@ export const reports: readonly ReportHazard[] = [
   ),
   row('burn', 'now', 'WARNING', numbered('burn', 5), 10, firstAid, { timerSeconds: 1200 }),
   row('overflow', 'now', 'WARNING', numbered('overflow', 4), 5, 'common practice, no source'),
-  row('scorched', 'now', 'WARNING', numbered('scorched', 4), 15, 'common practice, no source'),
+  row('scorched', 'now', 'WARNING', numbered('scorched', 4), 15, 'common practice, no source', {
+    holds: true,
+  }),
   row('foam', 'now', 'WARNING', numbered('foam', 3), 5, 'common practice, no source'),
-  row('glass', 'now', 'WARNING', numbered('glass', 4), 60, 'common practice, no source'),
+  row('glass', 'now', 'WARNING', numbered('glass', 4), 60, 'common practice, no source', { holds: true }),
   row('spill', 'now', 'WARNING', numbered('spill', 3), 10, 'common practice, no source'),
   row(
     'power',
@@ -114,7 +116,9 @@ export const reports: readonly ReportHazard[] = [
     15,
     'water in hot syrup flashes to steam: our judgement; a little water and boiling again: a 19th-century confectioner',
   ),
-  row('thermometer', 'soon', 'CAUTION', numbered('thermometer', 3), 60, 'common practice, no source'),
+  row('thermometer', 'soon', 'CAUTION', numbered('thermometer', 3), 60, 'common practice, no source', {
+    asks: 'trouble.glass',
+  }),
   row(
     'grains',
     'soon',
@@ -126,7 +130,14 @@ export const reports: readonly ReportHazard[] = [
     60,
     'Bradley, The Candy Cook Book, 1917: one crystal seeds the batch',
   ),
-  row('stiff', 'soon', null, numbered('stiff', 3), 120, 'common practice, no source'),
+  row(
+    'stiff',
+    'soon',
+    null,
+    (cook) => (poured(cook) ? numbered('stiff', 3) : overshot(cook)),
+    120,
+    'common practice, no source',
+  ),
   row(
     'soft',
     'note',
@@ -137,6 +148,8 @@ export const reports: readonly ReportHazard[] = [
   ),
 ];
 
+const byName = new Map(reports.map((hazard) => [hazard.id, hazard]));
+
 export const reportOf = (name: TroubleName): ReportHazard =>
   // Every trouble has its row: the test of the hazard table holds this.
-  reports.find((hazard) => hazard.id === name) as ReportHazard;
+  byName.get(name) as ReportHazard;

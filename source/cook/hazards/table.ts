@@ -6,6 +6,8 @@ import { reports } from './reports.js';
 /** The hazard table. No warning exists outside it. */
 export const hazards: readonly Hazard[] = [...precautions, ...evidenceHazards, ...reports];
 
-export const hazardById = (id: string): Hazard | undefined => hazards.find((hazard) => hazard.id === id);
+const byId = new Map<string, Hazard>(hazards.map((hazard) => [hazard.id, hazard]));
+
+export const hazardById = (id: string): Hazard | undefined => byId.get(id);
 
 export const isHazardId = (id: string): id is HazardId => hazardById(id) !== undefined;

@@ -8,8 +8,10 @@ import { type Phase, potIsOff, step, type Timer } from './phase.js';
 
 const late = (cook: Cook): boolean => cook.batch.recipe.stir === 'late';
 const blind = (cook: Cook): boolean => !cook.thermometer;
-const feltFirm = (cook: Cook): boolean =>
-  cook.tests.some((test) => ['firm ball', 'hard ball', 'soft crack', 'hard crack'].includes(test.outcome));
+/** Wash the wall while the syrup is thin, true Celsius; a batch that starts boiling hotter, as it starts. Common practice. */
+const brushBefore = (cook: Cook): number => Math.max(108, cook.batch.boil.startsCelsius + 3);
+const isThin = (cook: Cook): boolean =>
+  cook.nearSince === null && (cook.lastReading?.celsius ?? Number.NEGATIVE_INFINITY) < brushBefore(cook);
 
 const blindTimer = ({ cook }: View): readonly Timer[] =>
   blind(cook) ? [{ id: 'test-due', from: cook.enteredAt.boil ?? cook.t, until: nextTestDue(cook) }] : [];
@@ -31,14 +33,14 @@ export const boil: Phase = {
   gates: [heatPause],
   steps: [
     step('boil.back', {
-      again: true,
+      act: true,
       // Off the ring for a trouble, not for a test.
       wanted: (cook) => potIsOff(cook) && cook.offSince === null,
       means: { kind: 'pot', on: true },
       cautions: ['glowing-ring'],
     }),
     step('boil.start', {
-      doneBy: (cook) => cook.boilsSince !== null || feltFirm(cook),
+      doneBy: (cook) => cook.boilsSince !== null || cook.nearSince !== null,
       values: ({ batch }) => ({ startsCelsius: batch.boil.startsCelsius }),
       watch: () => message('boil.watch.foam'),
     }),
@@ -60,8 +62,8 @@ export const boil: Phase = {
       watch: () => message('boil.watch.foam'),
     }),
     step('boil.brush', {
-      wanted: (cook) => wallCare(cook.batch.recipe) === 'brush' && cook.nearSince === null,
-      values: () => ({ beforeCelsius: 108 }),
+      wanted: (cook) => wallCare(cook.batch.recipe) === 'brush' && isThin(cook),
+      values: ({ cook }) => ({ beforeCelsius: brushBefore(cook) }),
       watch: () => message('boil.watch.foam'),
     }),
     step('boil.probe', {
@@ -72,7 +74,7 @@ export const boil: Phase = {
     step('boil.still', {
       again: true,
       endless: true,
-      doneBy: (cook) => cook.nearSince !== null || (blind(cook) && feltFirm(cook)),
+      doneBy: (cook) => cook.nearSince !== null,
       values: stillValues,
       timers: blindTimer,
       next: ({ batch, cook }) =>
@@ -96,7 +98,7 @@ export const boil: Phase = {
       watch: ({ cook }) => (late(cook) ? message('boil.watch.scorch') : message('boil.watch.run')),
     }),
     step('boil.off', {
-      again: true,
+      act: true,
       doneBy: potIsOff,
       means: { kind: 'pot', on: false },
       values: ({ cook, batch }) => ({

@@ -1,5 +1,5 @@
 import { heatPause } from './gates.js';
-import { isDone, type Phase, step } from './phase.js';
+import { isDone, type Phase, potIsOff, step } from './phase.js';
 
 export const dissolve: Phase = {
   id: 'dissolve',
@@ -10,6 +10,11 @@ export const dissolve: Phase = {
       doneBy: (cook) => (cook.heat !== null && cook.heat.level !== 0) || cook.boilsSince !== null,
       values: ({ batch }) => ({ heat: batch.kitchen.heat }),
       cautions: ['molten-sugar'],
+    }),
+    step('dissolve.back', {
+      act: true,
+      wanted: potIsOff,
+      means: { kind: 'pot', on: true },
     }),
     step('dissolve.stir', {
       values: ({ batch }) => ({

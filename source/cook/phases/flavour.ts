@@ -23,6 +23,7 @@ export const flavour: Phase = {
       cautions: ['molten-sugar', 'glowing-ring'],
     }),
     step('flavour.sink', {
+      again: true,
       means: { kind: 'heat', setting: 'off' },
       values: ({ batch }) => ({ stove: batch.kitchen.stove }),
       cautions: ['glowing-ring'],

@@ -1,8 +1,9 @@
+import { thermometerFor } from '../../kitchen/air.js';
 import { handLimitCelsius } from '../../sugar/skin.js';
 import type { Message } from '../../texts/message.js';
 import { message } from '../../texts/message.js';
 import type { Cook } from '../cook.js';
-import { answered, isDone, type Question, step } from './phase.js';
+import { answered, type Question, step } from './phase.js';
 
 const pausePoint = (id: string): Question => ({
   id,
@@ -52,6 +53,7 @@ export const handLimit = (cook: Cook): number => handLimitCelsius(cook.hands);
 
 /** The middle was measured at or below the limit for these hands since the mass was last warmed. */
 export const middleIsMeasured = (cook: Cook): boolean =>
+  measures(cook) &&
   cook.middle !== null &&
   cook.middle.celsius <= handLimit(cook) &&
   cook.middle.t >= (cook.warmedAt ?? Number.NEGATIVE_INFINITY);
@@ -63,12 +65,24 @@ export const waitUnmeasuredSeconds = { thin: 20 * minute, thick: 45 * minute } a
 const coolingSince = (cook: Cook): number =>
   Math.max(cook.pouredAt ?? cook.enteredAt.fold ?? cook.enteredAt.pull ?? cook.t, cook.warmedAt ?? 0);
 
-export const crumbFrom = (cook: Cook): number =>
-  coolingSince(cook) +
-  (answered(cook, 'hands.layer', 'yes') ? waitUnmeasuredSeconds.thin : waitUnmeasuredSeconds.thick);
+/** After a crumb that was still too hot: try the next one not before, seconds. Our judgement. */
+const nextCrumbSeconds = 5 * minute;
 
-/** The middle can be measured: there is a thermometer, and nobody has said that it is gone. */
-const measures = (cook: Cook): boolean => cook.thermometer;
+export const crumbFrom = (cook: Cook): number => {
+  const layer = answered(cook, 'hands.layer', 'yes') ? 'thin' : 'thick';
+  const crumb = cook.answers['hands.crumb'];
+  return Math.max(
+    coolingSince(cook) + waitUnmeasuredSeconds[layer],
+    crumb?.answer === 'no' ? crumb.t + nextCrumbSeconds : 0,
+  );
+};
+
+/** The middle can be measured: there is a thermometer that goes in, and nobody has said that it is gone. */
+const measures = (cook: Cook): boolean => {
+  const { kitchen } = cook.batch;
+  const own = thermometerFor(kitchen, 'middle') ?? thermometerFor(kitchen, 'pot');
+  return cook.thermometer && own?.kind !== 'infrared';
+};
 
 /** Hands touch nothing before the middle of the mass has been measured below the limit. */
 export const handsMeasure = step('hands.measure', {
@@ -138,6 +152,3 @@ export const handsPause = step('hands.pause', {
 
 /** The gate to hands, in order. */
 export const handsGate = [handsMeasure, handsLayer, handsCrumb, handsPause] as const;
-
-export const toolsOnly = (cook: Cook): boolean =>
-  !isDone(cook, 'hands.pause') && cook.answers['hands.pause'] === undefined;

@@ -35,4 +35,8 @@ export const phaseOf = (id: PhaseId): Phase => byId.get(id) ?? over;
 
 export const allSteps: readonly Step[] = phases.flatMap((phase) => [...(phase.gates ?? []), ...phase.steps]);
 
-export const stepById = (id: string): Step | undefined => allSteps.find((one) => one.id === id);
+const steps = new Map(allSteps.map((one) => [one.id, one]));
+export const stepById = (id: string): Step | undefined => steps.get(id);
+
+const questions = new Set(allSteps.flatMap(({ question }) => question?.id ?? []));
+export const isQuestionId = (id: string): boolean => questions.has(id);

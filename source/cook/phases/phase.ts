@@ -23,6 +23,8 @@ export type Timer = {
   readonly from: number;
   /** Not before, or due at; null: it only counts up. */
   readonly until: number | null;
+  /** Due again and again, every so many seconds after `from`; stands as due for a while each time. */
+  readonly every?: number;
 };
 
 /** One thing to do. Its sentences are the texts `<id>.say`, `<id>.why` and `<id>.shout`. */
@@ -39,6 +41,8 @@ export type Step = {
   readonly again?: boolean;
   /** Saying "done" says also that this happened. */
   readonly means?: CookEvent;
+  /** Nothing but that act: asked for whenever it is wanted again, and never behind by having been done once. */
+  readonly act?: boolean;
   readonly question?: Question;
   /** What stands in the step's own text before it is done. */
   readonly cautions?: readonly HazardId[] | ((cook: Cook) => readonly HazardId[]);
@@ -58,7 +62,7 @@ export type Phase = {
   readonly gates?: readonly Step[];
   readonly steps: readonly Step[];
   /** How much moves on when the last step is done: all that is here, or one portion. */
-  readonly moves?: 'all' | 'one';
+  readonly moves?: (cook: Cook) => 'all' | 'one';
   /** Hands are in the candy or on the scissors: nothing needs typing. */
   readonly handsOn?: boolean;
 };
@@ -126,5 +130,3 @@ export const isEndless = (cook: Cook, one: Step): boolean =>
   typeof one.endless === 'function' ? one.endless(cook) : one.endless === true;
 
 export const potIsOff = (cook: Cook): boolean => cook.potOn?.on === false;
-export const secondsIn = (view: View, phase: PhaseId): number =>
-  view.now - (view.cook.enteredAt[phase] ?? view.now);

@@ -12,11 +12,13 @@ export const pour: Phase = {
   gates: [pourPause],
   steps: [
     step('pour.path', {
+      again: true,
       doneBy: readJustNow,
       question: { id: 'pour.path', answers: ['yes', 'no'], safe: 'no', passes: 'yes', safety: true },
       cautions: ['carry'],
     }),
     step('pour.pour', {
+      again: true,
       values: ({ batch }) => ({
         scrape: batch.recipe.ingredients.some((one) => one.role === 'starch'),
         surface: batch.recipe.surface,

@@ -16,16 +16,11 @@ const droopTestDue = (cook: Cook): number =>
     ? (cook.done['droop.seen'] ?? startedAt(cook)) + droopTestEverySeconds
     : startedAt(cook) + firstDroopTestSeconds;
 
-/** The next re-grease reminder at or after `now`. */
-const regreaseDue = (cook: Cook, now: number): number => {
-  const rounds = Math.max(1, Math.ceil((now - startedAt(cook)) / regreaseEverySeconds));
-  return startedAt(cook) + rounds * regreaseEverySeconds;
-};
-
 export const pull: Phase = {
   id: 'pull',
   handsOn: true,
-  moves: 'one',
+  // When nobody can pull any more, nobody pulls the other portions either.
+  moves: (cook) => (cook.armsOut ? 'all' : 'one'),
   gates: handsGate,
   steps: [
     step('pull.grease', {
@@ -45,11 +40,11 @@ export const pull: Phase = {
       again: true,
       doneBy: (cook) => cook.droops === false || cook.armsOut,
       values: ({ cook }) => ({ still: cook.droops === true, portions: cook.candy.pull ?? 1 }),
-      timers: ({ cook, now }) => [
+      timers: ({ cook }) => [
         { id: 'droop-test', from: startedAt(cook), until: droopTestDue(cook) },
         ...(cook.batch.recipe.hands === 'dry'
           ? []
-          : [{ id: 'regrease', from: startedAt(cook), until: regreaseDue(cook, now) }]),
+          : [{ id: 'regrease', from: startedAt(cook), until: null, every: regreaseEverySeconds }]),
       ],
       watch: ({ batch }) => (batch.recipe.hands === 'dry' ? null : { id: 'pull.watch.grease' }),
     }),

@@ -42,7 +42,7 @@ export const test: Phase = {
       wanted: (cook) => verdictOf(cook) === 'short',
       means: { kind: 'pot', on: true },
       values: ({ cook, batch }) => ({
-        outcome: cook.tests.at(-1)?.outcome ?? 'unsure',
+        outcome: cook.lastTest?.outcome ?? 'unsure',
         feels: batch.target.feels,
         nextCelsius: cook.thermometer ? cook.takeOffCelsius : null,
       }),

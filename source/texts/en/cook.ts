@@ -1,7 +1,11 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { hazardTexts } from './hazards.js';
 
 type Fat = 'butter' | 'oil' | 'starch' | 'dry';
+type TroubleName = {
+  [Id in keyof typeof hazardTexts]: Id extends `hazard.${infer Name}.shout` ? Name : never;
+}[keyof typeof hazardTexts];
 type Whose = 'bare' | 'visitors' | 'gloved' | 'children';
 
 const readAgain = (seconds: number, p: Printer): string =>
@@ -146,6 +150,9 @@ export const cookTexts = {
     `Turn the heat to low or medium. Type what you set, say "heat ${v.heat[Math.floor((v.heat.length - 1) / 2)] ?? 'medium'}".`,
   'dissolve.heat.why': 'Sugar dissolves before it boils, or it never dissolves well.',
   'dissolve.heat.shout': 'HEAT ON\nLOW-MEDIUM',
+  'dissolve.back.say': 'Pot back on the ring, at a lower heat.',
+  'dissolve.back.why': 'Off the ring the sugar stops dissolving.',
+  'dissolve.back.shout': 'POT BACK ON\nLOWER HEAT',
   'dissolve.stir.say': 'Stir slowly until you feel no grit on the bottom. Then: done.',
   'dissolve.stir.why': (v: { late: boolean; startsCelsius: number }, p: Printer) =>
     `${v.late ? 'This batch scorches, so it is stirred again late.' : 'Every crystal must be gone before it boils.'} It boils from about ${p.dial(v.startsCelsius)}.`,
@@ -194,7 +201,7 @@ export const cookTexts = {
       ? `${reason} Off the ring at ${p.dial(v.takeOffCelsius)}.`
       : `${reason} Done is: ${v.feels}.`;
   },
-  'boil.still.shout': 'BOIL ON\nREAD IT',
+  'boil.still.shout': 'BOIL ON\nSTAY NEAR',
   'boil.next.test': (v: { nearCelsius: number; takeOffCelsius: number; feels: string }, p: Printer) =>
     `a cup of cold water and a spoon ready from ${p.dial(v.nearCelsius)}; at ${p.dialNumber(v.takeOffCelsius)} off the ring and test for ${v.feels}`,
   'boil.next.blind-test': 'a cup of fresh cold water and a metal spoon',
@@ -408,9 +415,13 @@ export const cookTexts = {
   'clean.heat-off.say': 'Turn the heat off, and type: heat off.',
   'clean.heat-off.why': 'Nothing is cooked any more.',
   'clean.heat-off.shout': 'HEAT OFF',
-  'clean.cool.say': (v: { belowCelsius: number }, p: Printer) =>
-    `Leave the full pot alone until it reads below ${p.degrees(v.belowCelsius)}. No thermometer: 45 minutes, outside barely warm.`,
-  'clean.cool.why': (_v: { belowCelsius: number }) => 'Water into hot syrup bursts into steam.',
+  'clean.cool.say': (v: CoolValues, p: Printer) => {
+    if (v.waitSeconds <= 0) return 'Is the outside of the pot barely warm all round? yes or no.';
+    return v.thermometer
+      ? `Leave the full pot alone, no water in. Type a reading: below ${p.degrees(v.belowCelsius)} you may go on. Unread: ${p.time(v.waitSeconds)}.`
+      : `Leave the full pot alone, no water in, for another ${p.time(v.waitSeconds)}.`;
+  },
+  'clean.cool.why': (_v: CoolValues) => 'Water into hot syrup bursts into steam.',
   'clean.cool.shout': 'LEAVE IT\nTO COOL',
   'clean.pot.say': (v: { full: boolean }) =>
     v.full
@@ -439,6 +450,11 @@ export const cookTexts = {
   'over.end.shout': 'ALL DONE',
 
   // Troubles and questions beside the steps.
+  'trouble.why': (v: { name: TroubleName }) => {
+    const does = hazardTexts[`hazard.${v.name}.does`];
+    const cause = hazardTexts[`hazard.${v.name}.cause`];
+    return does === '' ? `${cause}.` : `${cause}: ${does}.`;
+  },
   'trouble.more.shout': 'DO THIS NEXT',
   'trouble.glass.ask': 'Is there any glass in or near the pot? yes or no.',
   'unsettled.ask': (v: { what: string }) =>
@@ -449,17 +465,24 @@ export const cookTexts = {
       pour: 'That was taken back. Where is the syrup now: in the pot, or on the slab?',
     })[v.what] ?? 'That was taken back. What is true now?',
   'reading.doubt.ask': (
-    v: { celsius: number; because: string; otherScaleCelsius: number | null; lastCelsius: number | null },
+    v: {
+      of: 'syrup' | 'middle';
+      celsius: number;
+      because: string;
+      otherScaleCelsius: number | null;
+      lastCelsius: number | null;
+    },
     p: Printer,
   ) => {
-    const read = p.dial(v.celsius);
+    const read = v.of === 'middle' ? `Middle ${p.degrees(v.celsius)}` : p.dial(v.celsius);
     const last = v.lastCelsius === null ? '' : `, after ${p.dialNumber(v.lastCelsius)}`;
     const other = p.unit === 'F' ? 'c' : 'f';
     const reasons: Readonly<Record<string, string>> = {
-      'out of range': `${read} is not what syrup in a pot can have.`,
+      'out of range': `${read} is not what syrup or candy can have.`,
       jump: `${read}${last}: faster than a hob can heat.`,
       fall: `${read}${last}: faster than a pot can cool on the ring.`,
       'too cold to boil': `${read} is too cold for a boiling syrup.`,
+      'colder than the room': `${read} is colder than the room.`,
       'other scale': `${read}${last}? Read on the other scale it would fit: type it again with "${other}" behind it.`,
     };
     return `${reasons[v.because] ?? read} Is it right? yes, or no and read again.`;
@@ -477,14 +500,16 @@ export const cookTexts = {
     },
     p: Printer,
   ) => {
-    const stage = v.stage === null ? 'not boiling yet' : v.stage === 'dissolves' ? 'boiling, thin syrup' : v.stage;
+    const stage =
+      v.stage === null ? 'not boiling yet' : v.stage === 'dissolves' ? 'boiling, thin syrup' : v.stage;
     const togo =
       v.pastKelvin > 0
         ? `${p.rise(v.pastKelvin)} past the window`
         : v.toGoKelvin > 0
           ? `${p.rise(v.toGoKelvin)} to go`
           : 'at the take-off';
-    const rate = v.kelvinPerSecond !== null && v.kelvinPerSecond > 0.002 ? [`rising ${p.rate(v.kelvinPerSecond)}`] : [];
+    const rate =
+      v.kelvinPerSecond !== null && v.kelvinPerSecond > 0.002 ? [`rising ${p.rate(v.kelvinPerSecond)}`] : [];
     const left = v.seconds !== null && v.seconds.typical > 0 ? [`${p.about(v.seconds)} to target`] : [];
     const next = v.nextSeconds === null ? [] : [readAgain(v.nextSeconds, p)];
     return `${p.dial(v.celsius)}: ${[stage, togo, ...rate, ...left, ...next].join(', ')}.`;
@@ -521,4 +546,5 @@ type MiddleValues = {
   againSeconds: number | null;
   hands: Whose;
 };
+type CoolValues = { belowCelsius: number; waitSeconds: number; thermometer: boolean };
 type WrapValues = { pieces: number; squares: number; damp: boolean; dust: string };

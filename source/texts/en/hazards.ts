@@ -15,7 +15,7 @@ export const hazardTexts = {
   'hazard.steam-flavour.cause': 'Flavouring turns to steam in hot syrup',
   'hazard.steam-flavour.does': 'it spits',
   'hazard.steam-flavour.1': 'Face and arms away, long handle, a little at a time.',
-  'hazard.alcohol.cause': 'Extract on alcohol catches fire at a flame or glowing ring',
+  'hazard.alcohol.cause': 'Alcohol extract near a flame or glowing ring',
   'hazard.alcohol.does': 'it flares up',
   'hazard.alcohol.1': 'Flame out, pot well away from the ring, then pour it in.',
   'hazard.soda.cause': 'Baking soda makes hot syrup foam up',
@@ -55,6 +55,10 @@ export const hazardTexts = {
   'hazard.boils-while-stirring.does': 'stirring now seeds crystals',
   'hazard.boils-while-stirring.1':
     'Turn the heat down. Grit left: stir gently until it is gone. No grit: spoon out.',
+  'hazard.boils-while-stirring.late': 'Turn the heat down. Stir gently until you feel no grit, then: done.',
+  'hazard.lid-foams.cause': 'The lid is on a batch that foams',
+  'hazard.lid-foams.does': 'it can boil over',
+  'hazard.lid-foams.1': 'Heat down, lid off, tilted away from your face.',
   'hazard.pot-too-small.cause': 'This pot is too small for the foam',
   'hazard.pot-too-small.does': 'it can boil over',
   'hazard.pot-too-small.1': 'Take a larger pot or a smaller batch.',
@@ -99,7 +103,7 @@ export const hazardTexts = {
   'hazard.foam.shout': 'HEAT DOWN\nSLIDE OFF',
   'hazard.foam.1': 'Turn the heat down and slide the pot off the ring.',
   'hazard.foam.2': 'Do not blow, reach in or add water. Let it sink.',
-  'hazard.foam.3': 'Back on at a lower heat once it has sunk.',
+  'hazard.foam.3': 'Once it has sunk: back on the ring, at a lower heat.',
   'hazard.overflow.cause': 'Syrup runs over the rim',
   'hazard.overflow.does': 'it burns and can catch fire',
   'hazard.overflow.shout': 'KNOB OFF\nFIRST',
@@ -114,7 +118,8 @@ export const hazardTexts = {
   'hazard.scorched.2': 'Open a window; people who cough go out.',
   'hazard.scorched.3': (_: undefined, p: Printer) =>
     `No water in until it reads below ${p.degrees(90)}. No thermometer: 45 min for a full pot, 15 min for a film, and the outside barely warm.`,
-  'hazard.scorched.4': 'Then hot water, and let it soak. The smell decides: bitter means a new batch.',
+  'hazard.scorched.4':
+    'Black or bitter: give it up, type stop. Only a little dark: type "over scorched" and go on.',
   'hazard.burn.cause': 'Hot sugar on skin goes on burning',
   'hazard.burn.does': '',
   'hazard.burn.shout': 'COOL WATER\nNOW  20 MIN',
@@ -162,8 +167,7 @@ export const hazardTexts = {
   'hazard.thermometer.cause': 'The thermometer is not to be trusted',
   'hazard.thermometer.does': '',
   'hazard.thermometer.shout': 'GLASS IN POT?',
-  'hazard.thermometer.1':
-    'Look first: any glass in or near the pot? Then report "glass" and discard the batch.',
+  'hazard.thermometer.1': 'Look first: any glass in or near the pot?',
   'hazard.thermometer.2': 'Whole, but odd: off the bottom, deep enough, out of the foam, read again.',
   'hazard.thermometer.3': 'Still odd: go on by cold-water tests alone ("thermometer none").',
   'hazard.glass.cause': 'Broken glass at the pot',
@@ -173,7 +177,7 @@ export const hazardTexts = {
   'hazard.glass.2': 'Everyone stands back; gather the pieces with a damp paper, never bare hands.',
   'hazard.glass.3':
     'Silver drops (mercury): open windows, everybody leaves the room, ask the poison or hazard service.',
-  'hazard.glass.4': 'Give the batch up: "stop".',
+  'hazard.glass.4': 'Give the batch up: type stop.',
   'hazard.spill.cause': 'Hot syrup on the floor or table',
   'hazard.spill.does': 'it burns and makes people slip',
   'hazard.spill.shout': 'NOBODY STEPS\nTHERE',
@@ -185,7 +189,8 @@ export const hazardTexts = {
   'hazard.fire.shout': 'LID ON\nHEAT OFF',
   'hazard.fire.1': 'Slide the lid on. Heat off. Do not move the pan. No water.',
   'hazard.fire.2': 'Not out at once: everybody out, close the door, call the fire service.',
-  'hazard.fire.3': 'Out: leave the lid on until it is cold.',
+  'hazard.fire.3':
+    'Out: leave the lid on until it is cold. Then type "over fire", or "stop" to give the batch up.',
   'hazard.power.cause': 'The power is gone',
   'hazard.power.does': '',
   'hazard.power.shout': 'KNOB OFF',

@@ -45,6 +45,8 @@ export const typedTexts = {
     `${quoted(v.typed)} is not a number of pieces. Type it like this: count 63.`,
   'typed.no-question': (v: { answer: string }) =>
     `"${v.answer}" answers nothing: no question is open just now.`,
+  'typed.too-early': (v: { question: string; seconds: number }, p: Printer) =>
+    `Not yet: this is asked in ${p.time(v.seconds)}. Until then ${v.question === 'clean.cool' ? 'no water in' : 'tools only'}.`,
   'typed.not-an-answer': (v: { answer: string; answers: readonly string[] }, p: Printer) =>
     `"${v.answer}" does not answer this. Type one of ${p.list(v.answers)}.`,
   'typed.safety': (v: { answers: readonly string[] }) =>
@@ -62,6 +64,7 @@ export const typedTexts = {
       jump: 'Faster than a hob can heat it. Kept, and asked about.',
       fall: 'Faster than a pot can cool on the ring. Kept, and asked about.',
       'too cold to boil': 'Too cold for a boiling syrup. Kept, and asked about.',
+      'colder than the room': 'Colder than the room it lies in. Kept, and asked about.',
       'other scale': 'On the other scale it would fit. Kept, and asked about.',
     })[v.because] ?? 'Kept, and asked about.',
   'typed.time': (v: { t: number; before: number }) =>
