@@ -1,21 +1,16 @@
 import { join } from 'node:path';
 import { headline } from '../cook/candy.js';
-import type { Cook } from '../cook/cook.js';
 import { dataFolder, makeFolder } from '../files/folder.js';
 import { writeWhole } from '../files/write.js';
 import { journalPath, newCookId, unfinishedCook } from '../journal/list.js';
-import { answerFirstRun, type FirstRunAnswers, firstRunProblem, firstRunQuestions } from '../kitchen/ask.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { kitchenToYaml } from '../kitchen/write.js';
-import { LineMode } from '../screen/line-mode.js';
-import { wrapped } from '../screen/lines.js';
-import { linesOf } from '../session/lines-in.js';
 import { machineClock } from '../session/machine.js';
 import { cookOf, type Started, startKept } from '../session/start.js';
-import { type Message, message, type TextId, words } from '../texts/message.js';
-import { printerOf } from './cook-printer.js';
-import { type ExitCode, fail, plainPrinter } from './io.js';
-import { exampleRecipe, kitchenPath, load } from './named.js';
+import { type Message, message } from '../texts/message.js';
+import { type Host, hasLeft, type Left } from './host.js';
+import { fail } from './io.js';
+import { exampleRecipe, kitchenPath, type Loaded, load } from './named.js';
 import { flag, parse, text } from './options.js';
 import type { World } from './world.js';
 
@@ -32,159 +27,115 @@ const help = `
   Options
     --kitchen FILE   where it is cooked (default: the saved kitchen)
     --plain          lines instead of the full screen
+    --quiet          no bell
+    --no-color       no colour (so does NO_COLOR in the environment)
     --new            do not offer the unfinished cook
 
   The person in charge, local rules for kitchens and children, food law and trained first aid come
   before anything this program says.
 `;
 
-/** Width of the terminal that is written to; null: a file or a pipe, where lines stay whole. */
-const columnsOf = ({ stdout }: World): number | null => (stdout.isTTY ? (stdout.columns ?? 80) : null);
-
-/** Lines from the person, asked for one at a time. */
-class Asker {
-  readonly #lines: AsyncGenerator<string>;
-
-  constructor(
-    private readonly world: World,
-    readonly prompts: boolean,
-  ) {
-    this.#lines = linesOf(world.stdin);
-  }
-
-  get lines(): AsyncGenerator<string> {
-    return this.#lines;
-  }
-
-  say(said: Message): void {
-    const line = words(said, plainPrinter);
-    const columns = columnsOf(this.world);
-    this.world.out(`${columns === null ? line : wrapped(line, columns)}\n`);
-  }
-
-  /** What was typed; empty at the end of the input. */
-  async answer(): Promise<string> {
-    if (this.prompts) this.world.out('> ');
-    const { value, done } = await this.#lines.next();
-    return done ? '' : value.trim();
-  }
-}
-
 const isOver = (entries: Parameters<typeof cookOf>[0]): boolean => {
   const cook = cookOf(entries);
   return cook === null || headline(cook) === 'over';
 };
 
-/** At most three questions, each with a default; asked only of a person. */
-const askKitchen = async (asker: Asker, world: World): Promise<Kitchen> => {
-  const answers: Record<string, string> = {};
-    asker.say(message('line.deferring'));
-  asker.say(message('line.ask-default'));
-  for (const question of firstRunQuestions) {
-    asker.say(question.ask);
-    asker.say(question.why);
-    asker.say(question.skip);
-    let typed = await asker.answer();
-    for (let tries = 0; tries < 3; tries += 1) {
-      const problem = firstRunProblem(question.id, typed);
-      if (problem === null) break;
-      asker.say(problem);
-      typed = await asker.answer();
-    }
-    answers[question.id] = typed;
+/** Lines where somebody asked for them or the terminal can do no more; the full screen otherwise. */
+const hostFor = async (given: Readonly<Record<string, unknown>>, world: World): Promise<Host | Message> => {
+  const isTerminal = world.stdin.isTTY === true && world.stdout.isTTY === true;
+  if (flag(given.plain) || (isTerminal && world.env.TERM === 'dumb')) {
+    const { lineHost } = await import('./line-host.js');
+    return lineHost(world);
   }
-  const kitchen = answerFirstRun(answers as FirstRunAnswers);
-  const path = kitchenPath(world);
-  const made = await makeFolder(join(path, '..'));
-  const saved = made === 'made' ? await writeWhole(path, kitchenToYaml(kitchen)) : made;
-  if (saved !== 'saved') asker.say(saved.problem);
-  return kitchen;
-};
-
-const goOn = async (asker: Asker, cook: Cook, seconds: number): Promise<boolean> => {
-  const phase = words({ id: `phase.${headline(cook)}` as TextId }, plainPrinter);
-  asker.say(message('line.unfinished', { recipe: cook.batch.recipe.name, seconds, phase }));
-  return !/^n/i.test(await asker.answer());
+  if (!isTerminal) return message('command.no-terminal', { command: 'cook' });
+  // Decided before the terminal library is loaded: it reads its environment only once.
+  const color = given.color === false ? false : undefined;
+  if (color === false || (world.env.NO_COLOR ?? '') !== '') process.env.FORCE_COLOR = '0';
+  const { consoleHost } = await import('./console-host.js');
+  return consoleHost({ quiet: flag(given.quiet), color });
 };
 
 /** The unfinished cook, if there is one and it is wanted. */
-const resume = async (asker: Asker, folder: string): Promise<Started | null> => {
+const resume = async (host: Host, folder: string): Promise<Started | Left | null> => {
   const unfinished = await unfinishedCook(folder, { isOver });
   if (unfinished === null) return null;
   const started = await startKept(unfinished.path, null, machineClock);
-  if ('problem' in started) {
-    asker.say(started.problem);
-    return null;
-  }
-  if (await goOn(asker, started.session.cook, started.resumedAfter?.seconds ?? 0)) return started;
+  if ('problem' in started) return host.tell(started.problem);
+  const wanted = await host.goOn(started.session.cook, started.resumedAfter?.seconds ?? 0);
+  if (wanted === true) return started;
   await started.session.close();
-  return null;
+  return wanted === false ? null : wanted;
 };
 
-/** A gap in which anything may have happened to the pot, seconds. Our judgement. */
-const longGapSeconds = 120;
-
-const lead = async (started: Started, asker: Asker, world: World): Promise<ExitCode> => {
-  const { session, notes, resumedAfter } = started;
-  const { recipe } = session.cook.batch;
-  for (const note of notes) asker.say(note);
-  asker.say(
-    resumedAfter === null
-      ? message('line.opened', { recipe: recipe.name })
-      : message('line.resumed', { recipe: recipe.name }),
-  );
-  if (resumedAfter === null) asker.say(message('line.deferring'));
-  else if (resumedAfter.seconds > longGapSeconds) asker.say(message('line.gap', resumedAfter));
-  const { problem } = session.saving;
-  if (problem !== null) asker.say(problem);
-  const mode = new LineMode({
-    session,
-    printerNow: () => printerOf(session.cook),
-    lines: asker.lines,
-        write: world.out,
-    columns: () => columnsOf(world),
-    prompts: asker.prompts,
-  });
-  await mode.run();
-  await session.close();
-  if (headline(session.cook) !== 'over') asker.say(message('line.left'));
-  return 0;
+const firstKitchen = async (host: Host, world: World): Promise<Kitchen | Left | null> => {
+  const kitchen = await host.askKitchen();
+  if (kitchen === null || hasLeft(kitchen)) return kitchen;
+  const path = kitchenPath(world);
+  const made = await makeFolder(join(path, '..'));
+  const saved = made === 'made' ? await writeWhole(path, kitchenToYaml(kitchen)) : made;
+  const left = saved === 'saved' ? null : await host.tell(saved.problem);
+  return left ?? kitchen;
 };
 
-export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
-  const { words: given, given: options } = parse(
-    argv,
-    help,
-    { kitchen: { type: 'string' }, plain: { type: 'boolean' }, new: { type: 'boolean' } },
-    world,
-  );
-  const [recipeName, extra] = given;
-  if (extra !== undefined)
-    return fail(world, 2, message('command.too-many', { found: extra, command: 'cook' }));
-  const typesHere = world.stdin.isTTY === true;
-  if (!typesHere && !flag(options.plain))
-    return fail(world, 2, message('command.no-terminal', { command: 'cook' }));
-  const folder = join(dataFolder(world.env), 'cooks');
-  await makeFolder(folder);
-  const asker = new Asker(world, typesHere);
-  if (!flag(options.new)) {
-    const resumed = await resume(asker, folder);
-    if (resumed !== null) return lead(resumed, asker, world);
-  }
-  const loaded = await load(recipeName ?? exampleRecipe, text(options.kitchen), world);
-  if (typeof loaded === 'number') return loaded;
-  const kitchen = loaded.firstRun && typesHere ? await askKitchen(asker, world) : loaded.kitchen;
+const begin = async (host: Host, loaded: Loaded, folder: string, world: World): Promise<Started | Left> => {
+  const first = loaded.firstRun ? await firstKitchen(host, world) : null;
+  if (hasLeft(first)) return first;
   const path = journalPath(folder, newCookId(new Date(machineClock.wall())));
-  if (path === null) return fail(world, 1, message('command.failed', { what: folder }));
   const opening = {
     recipe: loaded.recipe,
-    kitchen,
+    kitchen: first ?? loaded.kitchen,
     runSheet: null,
     seed: null,
     version: world.version,
     from: null,
   };
-  const started = await startKept(path, opening, machineClock);
-  if ('problem' in started) return fail(world, 1, started.problem);
-  return lead(started, asker, world);
+  const started =
+    path === null
+      ? { problem: message('command.failed', { what: folder }) }
+      : await startKept(path, opening, machineClock);
+  if (!('problem' in started)) return started;
+  return (await host.tell(started.problem)) ?? { left: 1 };
+};
+
+/** An unfinished cook is offered first; then a new one begins. */
+const cookWith = async (host: Host, loaded: Loaded, isNew: boolean, world: World): Promise<number> => {
+  const folder = join(dataFolder(world.env), 'cooks');
+  await makeFolder(folder);
+  const resumed = isNew ? null : await resume(host, folder);
+  const started = resumed ?? (await begin(host, loaded, folder, world));
+  if (hasLeft(started)) return started.left;
+  try {
+    return await host.lead(started);
+  } finally {
+    await started.session.close();
+  }
+};
+
+export const run = async (argv: readonly string[], world: World): Promise<number> => {
+  const boolean = { type: 'boolean' } as const;
+  const { words: given, given: options } = parse(
+    argv,
+    help,
+    {
+      kitchen: { type: 'string' },
+      plain: boolean,
+      new: boolean,
+      quiet: boolean,
+      color: { type: 'boolean', default: true },
+    },
+    world,
+  );
+  const [recipe = exampleRecipe, extra] = given;
+  if (extra !== undefined)
+    return fail(world, 2, message('command.too-many', { found: extra, command: 'cook' }));
+  const host = await hostFor(options, world);
+  if ('id' in host) return fail(world, 2, host);
+  // Read before the screen is taken: what is wrong with a file is said where it stays to be read.
+  const loaded = await load(recipe, text(options.kitchen), world);
+  if (typeof loaded === 'number') return loaded;
+  try {
+    return await cookWith(host, loaded, flag(options.new), world);
+  } finally {
+    await host.close();
+  }
 };

@@ -20,6 +20,7 @@ const help = `
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
   const { words, given } = parse(argv, help, { json: { type: 'boolean' } }, world);
   const extra = words[words[0] === 'instead' ? 3 : 2];
-  if (extra !== undefined) return fail(world, 2, message('command.too-many', { found: extra, command: 'recipes' }));
+  if (extra !== undefined)
+    return fail(world, 2, message('command.too-many', { found: extra, command: 'recipes' }));
   return recipes(words, { json: flag(given.json) }, { out: world.out, err: world.err, ...shelfOf(world) });
 };

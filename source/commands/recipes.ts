@@ -2,9 +2,9 @@ import { parseKitchen } from '../kitchen/parse.js';
 import { balanceOf } from '../recipe/balance.js';
 import { type Item, items, nearest } from '../recipe/items.js';
 import { recipeNotes } from '../recipe/notes.js';
-import { type Doctor, doctors, substituteDoctor } from '../recipe/substitution.js';
 import { parseRecipe } from '../recipe/parse.js';
 import type { Recipe } from '../recipe/recipe.js';
+import { type Doctor, doctors, substituteDoctor } from '../recipe/substitution.js';
 import { wallCare } from '../recipe/wall-care.js';
 import { type Message, message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
@@ -113,12 +113,20 @@ const show = async (named: string | undefined, { io, json, say }: Call): Promise
 const isDoctor = (named: string): named is Doctor => (doctors as readonly string[]).includes(named);
 
 /** The same candy with another doctor: the amounts, and what changes. */
-const instead = async (named: string | undefined, doctor: string | undefined, call: Call): Promise<ExitCode> => {
+const instead = async (
+  named: string | undefined,
+  doctor: string | undefined,
+  call: Call,
+): Promise<ExitCode> => {
   const { io, json, say } = call;
   if (named === undefined) return fail(io, 2, message('shelf.name-needed'));
   if (doctor === undefined || !isDoctor(doctor)) {
     const near = doctor === undefined ? null : nearest(doctor, doctors);
-    return fail(io, 2, message('shelf.unknown-doctor', { found: doctor ?? '', nearest: near, allowed: doctors }));
+    return fail(
+      io,
+      2,
+      message('shelf.unknown-doctor', { found: doctor ?? '', nearest: near, allowed: doctors }),
+    );
   }
   const found = await findRecipe(named, io);
   if ('problem' in found) return fail(io, found.wrongUse ? 2 : 1, found.problem);
@@ -211,7 +219,7 @@ export const recipes = async (
   if (action === 'list') return list(call);
   if (action === 'show') return show(named, call);
   if (action === 'check') return check(named, call);
-    if (action === 'instead') return instead(named, typed[2], call);
+  if (action === 'instead') return instead(named, typed[2], call);
   if (action === 'items') return listItems(call);
   return fail(
     io,

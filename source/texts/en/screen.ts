@@ -127,11 +127,19 @@ export const screenTexts = {
   'event.middle': (v: { value: number; unit: string }) => `middle ${v.value} ${v.unit}`,
   'event.check': (v: { of: string; value: number; unit: string }) => `${v.of} ${v.value} ${v.unit}`,
   'event.room': 'room',
+  'event.weigh': (v: { grams: number; pieces: number | null }, p: Printer) =>
+    `weigh ${p.grams(v.grams)}${v.pieces === null ? '' : ` of ${v.pieces}`}`,
+  'event.water': (v: { grams: number }, p: Printer) => `water ${p.grams(v.grams)}`,
   'event.word': (v: { word: string }) => shown(v.word),
 
   // First run, unfinished cook.
   'questions.title': 'Three short questions, once',
   'questions.count': (v: { number: number; of: number }) => `${v.number} of ${v.of}`,
   'questions.keys': 'Enter takes it. Ctrl+C leaves.',
+  'choice.continue': 'Continue.',
+  'choice.unfinished': (v: { recipe: string; seconds: number; phase: string }, p: Printer) =>
+    `An unfinished cook: ${shown(v.recipe)}, at ${v.phase}, left ${p.time(v.seconds)} ago.`,
+  'choice.go-on': 'Go on with it.',
+  'choice.new': 'Begin a new cook; the other is kept.',
   'choice.keys': 'one letter, or Enter for the first',
 } as const;

@@ -1,0 +1,23 @@
+import type { Cook } from '../cook/cook.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Started } from '../session/start.js';
+import type { Message } from '../texts/message.js';
+
+/** A person left instead of answering: the exit code. */
+export type Left = { readonly left: number };
+
+/** Where a cook is led: the full screen, or lines. Both ask the same and lead the same session. */
+export type Host = {
+  /** Something to know before going on. */
+  tell(said: Message): Promise<Left | null>;
+  /** An unfinished cook is offered first. */
+  goOn(cook: Cook, seconds: number): Promise<boolean | Left>;
+  /** At most three questions, each with a default; null where nobody can be asked. */
+  askKitchen(): Promise<Kitchen | Left | null>;
+  /** Lead until the person leaves; the session is closed by the caller. Returns the exit code. */
+  lead(started: Started): Promise<number>;
+  close(): Promise<void>;
+};
+
+export const hasLeft = (answer: unknown): answer is Left =>
+  typeof answer === 'object' && answer !== null && 'left' in answer;
