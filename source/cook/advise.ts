@@ -9,7 +9,7 @@ import { activePhases, headline, isBefore } from './candy.js';
 import type { Cook, Unsettled } from './cook.js';
 import { takeOffAt, target } from './evidence.js';
 import { belongsHere, evidenceHazards, pastKelvin, rateOfRise, warnedSince } from './hazards/evidence.js';
-import { type EvidenceHazard, type Hazard, type HazardId, type Level, responseOf } from './hazards/hazard.js';
+import { byUrgency, type EvidenceHazard, type Hazard, type HazardId, responseOf } from './hazards/hazard.js';
 import { reportOf } from './hazards/reports.js';
 import { hazardById } from './hazards/table.js';
 import { phaseOf, stepById } from './phases/index.js';
@@ -57,8 +57,6 @@ const warningOf = (hazard: Hazard, cook: Cook, since: number, evidence: Message 
   evidence,
 });
 
-const urgency: Readonly<Record<Level, number>> = { now: 0, soon: 1, note: 2 };
-
 /** Since when a hazard of the table stands open and unanswered; null if it does not. */
 const standsSince = (hazard: EvidenceHazard, { cook, now }: View): number | null => {
   return cook.raised[hazard.id]?.answered ? null : warnedSince(cook, hazard.id, now);
@@ -73,9 +71,7 @@ const warningsOf = (view: View): readonly Warning[] => {
   const reported = cook.troubles
     .filter((trouble) => !trouble.answered)
     .map((trouble) => warningOf(reportOf(trouble.name), cook, trouble.since, null));
-  return [...reported, ...seen].sort(
-    (one, other) => urgency[one.level] - urgency[other.level] || other.since - one.since,
-  );
+  return [...reported, ...seen].sort(byUrgency);
 };
 
 /** The step that the headline shows: the first open one, unless the pot has to come off first. */

@@ -2,8 +2,7 @@ import type { TextId } from '../texts/message.js';
 import { headline } from './candy.js';
 import type { Cook, OpenTrouble } from './cook.js';
 import type { TroubleName } from './event.js';
-import type { Level } from './hazards/hazard.js';
-import { type ReportHazard, responseOf } from './hazards/hazard.js';
+import { byUrgency, type ReportHazard, responseOf } from './hazards/hazard.js';
 import { reportOf } from './hazards/reports.js';
 
 export type Instruction = {
@@ -18,8 +17,6 @@ export type Instruction = {
   /** "Done" tells the next one, or leads back to the cook. */
   readonly canBeDone: boolean;
 };
-
-const urgency: Readonly<Record<Level, number>> = { now: 0, soon: 1, note: 2 };
 
 const stepId = (name: string, index: number): string => `trouble.${name}.${index + 1}`;
 
@@ -44,15 +41,11 @@ export const instructionOf = (cook: Cook, trouble: OpenTrouble): Instruction | n
   };
 };
 
-/** The most urgent instruction of all open troubles: the latest of the most urgent level. */
+/** The most urgent instruction of all open troubles. */
 export const instruction = (cook: Cook): Instruction | null => {
   const open = cook.troubles.flatMap((trouble) => instructionOf(cook, trouble) ?? []);
-  return (
-    open.sort(
-      (one, other) =>
-        urgency[one.hazard.level] - urgency[other.hazard.level] || other.trouble.since - one.trouble.since,
-    )[0] ?? null
-  );
+  const pressing = ({ hazard, trouble }: Instruction) => ({ ...hazard, since: trouble.since });
+  return open.sort((one, other) => byUrgency(pressing(one), pressing(other)))[0] ?? null;
 };
 
 const changed = (cook: Cook, name: TroubleName, change: Partial<OpenTrouble>): Cook => ({

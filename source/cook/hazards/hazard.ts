@@ -56,3 +56,14 @@ export type Hazard = Precaution | EvidenceHazard | ReportHazard;
 
 export const responseOf = (hazard: Hazard, cook: Cook): readonly TextId[] =>
   typeof hazard.response === 'function' ? hazard.response(cook) : hazard.response;
+
+const levels: Readonly<Record<Level, number>> = { now: 0, soon: 1, note: 2 };
+const signals: Readonly<Record<Signal, number>> = { DANGER: 0, WARNING: 1, CAUTION: 2 };
+
+type Pressing = { readonly level: Level; readonly signal: Signal | null; readonly since: number };
+
+/** The order in which warnings are said: by level, then by what people can suffer, then the latest. */
+export const byUrgency = (one: Pressing, other: Pressing): number =>
+  levels[one.level] - levels[other.level] ||
+  (one.signal === null ? 3 : signals[one.signal]) - (other.signal === null ? 3 : signals[other.signal]) ||
+  other.since - one.since;
