@@ -15,7 +15,7 @@ const saidOf = (event: Happened): Message | null => {
       return event.of === 'middle' ? message('event.middle', event) : message('event.check', event);
     case 'done':
       // A step has no short name; its shout is one.
-      return event.step.startsWith('trouble.') ? null : { id: `${event.step}.shout` as TextId };
+      return event.step.startsWith('trouble.') ? word('done') : { id: `${event.step}.shout` as TextId };
     case 'cold water':
       return word(event.outcome);
     case 'answer':
@@ -40,6 +40,22 @@ const saidOf = (event: Happened): Message | null => {
       return word(event.kind);
     case 'room':
       return message('event.room');
+    case 'weigh':
+      return message('event.weigh', event);
+    case 'count':
+      return word(`count ${event.pieces}`);
+    case 'water':
+      return message('event.water', event);
+    case 'hands':
+      return word(`hands ${event.whose}`);
+    case 'portions':
+      return word(`portions ${event.count}`);
+    case 'no thermometer':
+      return word('thermometer none');
+    case 'note':
+    case 'mark':
+    case 'ok':
+      return word(event.kind);
     default:
       return null;
   }

@@ -7,7 +7,7 @@ type RowsProps = { readonly lines: readonly Line[]; readonly color: boolean };
 const Row = ({ line, color }: { readonly line: Line; readonly color: boolean }) => (
   // An empty Text has no height: a space keeps the row.
   <Text wrap="truncate-end">
-    {line.length === 0
+    {line.every(({ text }) => text === '')
       ? ' '
       : line.map(({ text, look }: { text: string; look: Look }, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a row's pieces have no other name than their place

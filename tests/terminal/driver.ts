@@ -89,6 +89,11 @@ export class CookAtTheScreen {
     return this.rows.join('\n');
   }
 
+  /** The same as one line: sentences that were broken are whole. */
+  get flat(): string {
+    return flat(this.text);
+  }
+
   get onTheOtherScreen(): boolean {
     return this.#terminal.buffer.active.type === 'alternate';
   }
@@ -138,15 +143,20 @@ export class CookAtTheScreen {
     this.press(`${degrees}${enter}`);
   }
 
-  /** The space bar, again as long as it comes too soon after what is shown. */
-  async isDone(then: RegExp): Promise<void> {
-    const nudge = setInterval(() => this.press(' '), 650);
-    this.press(' ');
+  /** Keys, again as long as they come too soon after what is shown and nothing comes of them. */
+  async pressesUntil(keys: string, isSo: () => boolean): Promise<void> {
+    const nudge = setInterval(() => this.press(keys), 650);
+    this.press(keys);
     try {
-      await this.says(then);
+      await this.until(`an answer to ${JSON.stringify(keys)}`, isSo);
     } finally {
       clearInterval(nudge);
     }
+  }
+
+  /** The space bar. */
+  async isDone(then: RegExp): Promise<void> {
+    await this.pressesUntil(' ', () => then.test(this.flat));
   }
 
   pastes(text: string): void {

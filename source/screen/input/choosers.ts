@@ -48,7 +48,10 @@ const options: { readonly [Id in ChooserId]: (situation: Situation) => readonly 
   heat: ({ advice }) => byWord(heatLines(advice.typing.heatWords)),
   // The words and their causes are joined where they are drawn: a name is a typed word, a cause is a sentence.
   trouble: () =>
-    troublesByUrgency.map((name) => ({ line: `trouble ${name}`, text: { id: `hazard.${name}.cause` as TextId } })),
+    troublesByUrgency.map((name) => ({
+      line: `trouble ${name}`,
+      text: { id: `hazard.${name}.cause` as TextId },
+    })),
   over: ({ advice }) =>
     advice.typing.openTroubles.map((name) => ({
       line: `over ${name}`,

@@ -94,40 +94,43 @@ export const glass = (ctx: Context, width: number, height: number): readonly Lin
   };
   const isFree = (row: number): boolean =>
     rows.slice(Math.max(0, row - numberGap + 1), row + numberGap).every(({ number }) => number === '');
-  // Later marks cover earlier ones: names, then the window, the ghost, the reading.
-  scale.names.forEach(({ celsius, name }, index) => {
-    const upper = scale.names[index + 1]?.celsius ?? Number.POSITIVE_INFINITY;
-    const [low, high] = [Math.max(celsius, scale.from), Math.min(upper, scale.to)];
-    if (high - low < perRow) return;
-    const middle = rowOf((low + high) / 2);
-    if (rows[middle]?.text === '') put(middle, { text: name });
-    if (celsius > scale.from && celsius < scale.to) put(rowOf(celsius), { axis: signs.tick });
-  });
-  const [low, high] = scale.band;
-  put(rowOf((low + high) / 2), { text: scale.bandName, textLook: 'plain' });
-  if (scale.here !== null) {
-    const sign = scale.here < scale.from ? signs.below : scale.here > scale.to ? signs.above : signs.here;
-    put(rowOf(scale.here), {
-      number: scale.number(scale.here),
+  const { here, ghost, band, names } = scale;
+  const inside = (celsius: number): boolean => celsius > scale.from && celsius < scale.to;
+  for (const { celsius } of names) if (inside(celsius)) put(rowOf(celsius), { axis: signs.tick });
+  if (ghost !== null && inside(ghost))
+    put(rowOf(ghost), { axis: signs.ghost, text: ctx.say(message('screen.ghost')) });
+  if (here !== null) {
+    const sign = here < scale.from ? signs.below : here > scale.to ? signs.above : signs.here;
+    put(rowOf(here), {
+      number: scale.number(here),
       numberLook: 'strong',
       axis: sign,
       text: scale.hereName,
       textLook: 'strong',
     });
   }
-  for (const celsius of [low, high]) {
+  /** In the middle of its range, or as near to it as no other mark stands. */
+  const name = (text: string, low: number, high: number, look: Look): void => {
+    const [top, end] = [rowOf(high), rowOf(low)];
+    const middle = (top + end) / 2;
+    const free = Array.from({ length: end - top + 1 }, (_, index) => top + index)
+      .filter((row) => rows[row]?.text === '')
+      .sort((one, other) => Math.abs(one - middle) - Math.abs(other - middle))[0];
+    if (free !== undefined) put(free, { text, textLook: look });
+  };
+  name(scale.bandName, band[0], band[1], 'plain');
+  names.forEach((one, index) => {
+    const low = Math.max(one.celsius, scale.from);
+    const high = Math.min(names[index + 1]?.celsius ?? scale.to, scale.to) - perRow / 2;
+    if (high - low > perRow / 2) name(one.name, low, high, 'faint');
+  });
+  for (const celsius of band) {
     const row = rowOf(celsius);
     if (rows[row]?.number === '') put(row, { number: scale.number(celsius), numberLook: 'plain' });
   }
-  for (const { celsius } of scale.names) {
-    if (celsius <= scale.from || celsius >= scale.to) continue;
+  for (const { celsius } of names) {
     const row = rowOf(celsius);
-    if (isFree(row)) put(row, { number: scale.number(celsius) });
-  }
-  if (scale.ghost !== null && scale.ghost > scale.from && scale.ghost < scale.to) {
-    const row = rowOf(scale.ghost);
-    if (scale.here === null || row !== rowOf(scale.here))
-      put(row, { axis: signs.ghost, text: ctx.say(message('screen.ghost')), textLook: 'faint' });
+    if (inside(celsius) && isFree(row)) put(row, { number: scale.number(celsius) });
   }
   const textCells = width - 10;
   return rows.map((row) => [

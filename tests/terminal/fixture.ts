@@ -1,0 +1,64 @@
+import { existsSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { buildSync } from 'esbuild';
+import { CookAtTheScreen, type Opening } from './driver.js';
+
+const folder = mkdtempSync(join(tmpdir(), 'kettlehand-screen-'));
+const program = join(process.cwd(), 'node_modules', '.cache', `kettlehand-fixture-${process.pid}.mjs`);
+
+/** One file, as the program itself is shipped: it starts in a third of the time. */
+const built = (): string => {
+  if (!existsSync(program))
+    buildSync({
+      entryPoints: ['tests/terminal/fixtures/console.ts'],
+      outfile: program,
+      bundle: true,
+      format: 'esm',
+      platform: 'node',
+      target: 'node20',
+      jsx: 'automatic',
+      define: {
+        'process.env.NODE_ENV': '"production"',
+        'process.env.DEV': '"false"',
+        'import.meta.url': JSON.stringify(`file://${process.cwd()}/tests/screen/kit.ts`),
+      },
+      alias: { 'react-devtools-core': './scripts/nothing.mjs' },
+      banner: {
+        js: `import { createRequire as makeRequire } from 'node:module';\nconst require = makeRequire(${JSON.stringify(`file://${program}`)});`,
+      },
+      logLevel: 'error',
+    });
+  return program;
+};
+
+let opened = 0;
+
+/** A cook whose clock the test holds. */
+export class TimedCook extends CookAtTheScreen {
+  #seconds = 0;
+
+  private constructor(
+    private readonly clock: string,
+    opening: Opening,
+  ) {
+    super(opening);
+  }
+
+  static open(options: Omit<Opening, 'command'> = {}): TimedCook {
+    opened += 1;
+    const clock = join(folder, `clock-${opened}`);
+    writeFileSync(clock, '0');
+    return new TimedCook(clock, {
+      ...options,
+      env: { CLOCK_FILE: clock, ...options.env },
+      command: [process.execPath, built()],
+    });
+  }
+
+  /** So many seconds go by in the kitchen. */
+  passes(seconds: number): void {
+    this.#seconds += seconds;
+    writeFileSync(this.clock, String(this.#seconds));
+  }
+}
