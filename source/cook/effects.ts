@@ -1,4 +1,5 @@
 import { batchOf } from '../batch/batch-of.js';
+import { refusalOf } from '../batch/refusal.js';
 import type { HandsKind } from '../kitchen/kitchen.js';
 import { heatLevel } from '../kitchen/stove.js';
 import { toCelsius } from '../units/temperature.js';
@@ -12,6 +13,7 @@ import { enter, moveOn, moveTo, poured, provenBy } from './moves.js';
 import { hobOf } from './open.js';
 import { isQuestionId, stepById } from './phases/index.js';
 import { isBehind, isDone, isEndless, potIsOff } from './phases/phase.js';
+import { isRoomCelsius } from './readings.js';
 import { answerTrouble, troubleTold, warms } from './troubles.js';
 
 type Of<Kind extends EventKind> = Extract<CookEvent, { kind: Kind }> & Happened;
@@ -47,6 +49,8 @@ const setLid = (cook: Cook, on: boolean, t: number): Cook =>
 
 /** Today's checks change what the dial means and, without an altitude, the air pressure: the batch is computed anew. */
 const recheck = (cook: Cook, checks: Cook['checks']): Cook => {
+  // No air that anybody breathes boils water there: the check says nothing.
+  if (refusalOf(cook.batch.recipe, cook.batch.kitchen, checks) !== null) return cook;
   const batch = batchOf(cook.batch.recipe, cook.batch.kitchen, { checks });
   // What fingers moved up stays moved up.
   const moved = cook.takeOffCelsius - cook.batch.target.takeOffCelsius;
@@ -90,10 +94,9 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
   },
   room: (cook, event) => {
     const { kitchen, recipe } = cook.batch;
-    const room = {
-      celsius: event.celsius ?? kitchen.room.celsius,
-      humidity: event.humidity ?? kitchen.room.humidity,
-    };
+    const celsius =
+      event.celsius !== null && isRoomCelsius(event.celsius) ? event.celsius : kitchen.room.celsius;
+    const room = { celsius, humidity: event.humidity ?? kitchen.room.humidity };
     return { ...cook, batch: batchOf(recipe, { ...kitchen, room }, { checks: cook.checks }) };
   },
   'no thermometer': (cook) => ({ ...cook, thermometer: false, doubt: null }),

@@ -6,6 +6,7 @@ import { parseHumidity, parseMass, parseVolume } from '../units/parse.js';
 import { parseTemperature, toCelsius } from '../units/temperature.js';
 import type { Advice } from './advice.js';
 import { type CookEvent, type TroubleName, troubleNames } from './event.js';
+import { isRoomCelsius } from './readings.js';
 
 /** A line that was not understood or not wanted: nothing else changes. */
 export type Queried = { readonly kind: 'queried'; readonly typed: string; readonly because: Message };
@@ -61,7 +62,8 @@ const room: Reader = (rest, advice) => {
     const read = part.includes('%') ? parseHumidity(part) : null;
     return read?.kind === 'humidity' ? [read.fraction] : [];
   })[0];
-  if (celsius === undefined && humidity === undefined) return no(message('typed.room', { typed: rest }));
+  const isRoom = celsius === undefined ? humidity !== undefined : isRoomCelsius(celsius);
+  if (!isRoom) return no(message('typed.room', { typed: rest }));
   return { kind: 'room', celsius: celsius ?? null, humidity: humidity ?? null };
 };
 

@@ -10,6 +10,11 @@ import { potIsOff } from './phases/phase.js';
 export const stageShown = (cook: Pick<Cook, 'batch'>, celsius: number): Stage =>
   stageWithin(celsius, cook.batch.stageFromCelsius);
 
+/** A room in which somebody pulls candy. Our judgement. */
+const roomRangeCelsius = [0, 50] as const;
+export const isRoomCelsius = (celsius: number): boolean =>
+  celsius >= roomRangeCelsius[0] && celsius <= roomRangeCelsius[1];
+
 /** No thermometer for the kitchen, and no syrup in a pot, shows less or more than this. */
 export const syrupRangeCelsius = [-5, 185] as const;
 

@@ -113,7 +113,7 @@ export const isBehind = (cook: Cook, one: Step): boolean => {
   if (question !== undefined) {
     const given = cook.answers[question.id];
     const passes = given !== undefined && (question.passes === 'either' || given.answer === question.passes);
-    if (passes && given.t >= (question.earliest?.(cook) ?? 0)) return true;
+    if (passes && given.t >= (question.earliest?.(cook) ?? Number.NEGATIVE_INFINITY)) return true;
     if (question.safety) return false;
   }
   return isDone(cook, one.id);

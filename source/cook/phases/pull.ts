@@ -1,10 +1,15 @@
 import type { Cook } from '../cook.js';
+import type { View } from '../view.js';
 import { handsGate } from './gates.js';
 import { amountOf } from './mix.js';
 import { type Phase, step } from './phase.js';
 
 const additions = (cook: Cook) => cook.batch.recipe.ingredients.filter((one) => one.phase === 'pull');
 const startedAt = (cook: Cook): number => cook.done['pull.grease'] ?? cook.enteredAt.pull ?? cook.t;
+
+/** A portion that was pulled hardens: somebody cuts it while the rest is pulled. */
+const cutMeanwhile = ({ cook }: View) =>
+  (cook.candy.cut ?? 0) > 0 ? ({ id: 'pull.next.cut' } as const) : null;
 
 /** Reminders while pulling, seconds. Common practice, no source. */
 export const regreaseEverySeconds = 180;
@@ -30,6 +35,7 @@ export const pull: Phase = {
         whose: cook.hands,
         portions: cook.portions,
       }),
+      next: cutMeanwhile,
     }),
     step('pull.add', {
       again: true,
@@ -46,6 +52,7 @@ export const pull: Phase = {
           ? []
           : [{ id: 'regrease', from: startedAt(cook), until: null, every: regreaseEverySeconds }]),
       ],
+      next: cutMeanwhile,
       watch: ({ batch }) => (batch.recipe.hands === 'dry' ? null : { id: 'pull.watch.grease' }),
     }),
     step('pull.droop', {

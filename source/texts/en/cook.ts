@@ -368,6 +368,7 @@ export const cookTexts = {
   'pull.stretch.why': (_v: { still: boolean; portions: number }) =>
     'Air makes it light and short. Squeezing in the palm drives the air out.',
   'pull.stretch.shout': 'PULL, FOLD\nPULL AGAIN',
+  'pull.next.cut': 'what is pulled is cut now, by somebody else: it hardens fast',
   'pull.watch.grease': 'sticking: a little more on the fingers, never much',
   'pull.droop.say': 'Hold a rope out from one hand. Keeps its shape: done. Droops: pull on.',
   'pull.droop.why': 'What droops now runs flat in its paper.',
