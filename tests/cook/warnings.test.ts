@@ -153,12 +153,6 @@ describe('warnings by what was set', () => {
       'lid-foams',
     );
   });
-
-  it('the ring under a lifted pot, where it glows', () => {
-    expect(boiling().type('pot off').warned).toContain('ring-hot');
-    expect(boiling().type('pot off', 'pot on').warned).not.toContain('ring-hot');
-    expect(boiling({ ...seaside, stove: 'gas' }).type('pot off').warned).not.toContain('ring-hot');
-  });
 });
 
 describe('warnings by what is in the kitchen', () => {
@@ -183,7 +177,7 @@ describe('warnings by what is in the kitchen', () => {
 
 describe('the warnings of the table', () => {
   it('come most urgent first', () => {
-    const play = boiling().type('pot off').wait(1).type('trouble grains', 'trouble burn');
+    const play = boiling().reads(60, 128).type('hard crack', 'trouble grains', 'trouble burn', 'heat high');
     const order = { now: 0, soon: 1, note: 2 };
     const levels = play.advice.warnings.map(({ level }) => order[level]);
     expect(levels).toEqual([...levels].sort());

@@ -1,4 +1,3 @@
-import { stoveTraits } from '../../kitchen/stove.js';
 import { wallCare } from '../../recipe/wall-care.js';
 import { scorchLimitCelsius } from '../../sugar/skin.js';
 import { stageDistance } from '../../sugar/stages.js';
@@ -286,19 +285,6 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
       batch.pot.haveLitres === null
         ? null
         : message('evidence.pot', { neededLitres: batch.pot.neededLitres, haveLitres: batch.pot.haveLitres }),
-  },
-  {
-    id: 'ring-hot',
-    phases: ['test', 'flavour', 'pour'],
-    raisedBy: 'evidence',
-    level: 'note',
-    signal: 'CAUTION',
-    response: ['hazard.ring-hot.1'],
-    respondWithinSeconds: null,
-    source: 'University of Florida extension, on glass cooktops: heat stays after the element is off',
-    raise: ({ cook, batch }) => potIsOff(cook) && stoveTraits[batch.kitchen.stove].glows,
-    clear: ({ cook }) => !potIsOff(cook),
-    evidence: () => null,
   },
   {
     id: 'stem-uncovered',

@@ -10,6 +10,7 @@ const cautions = (cook: Cook): readonly HazardId[] => [
   ...(additions(cook).some((one) => one.alcohol) ? (['alcohol'] as const) : []),
   ...(additions(cook).some((one) => one.role === 'leavening') ? (['soda'] as const) : []),
   'steam-flavour',
+  'glowing-ring',
 ];
 
 export const flavour: Phase = {
