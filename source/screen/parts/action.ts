@@ -107,10 +107,7 @@ export const action = (ctx: Context, options: ActionOptions): readonly Line[] | 
   const top = typed(ctx, size, width) ?? written(ctx, shout, size, width, look);
   if (top === null) return null;
   const list = withItems ? items(ctx, width) : [];
-  // The warning about the ring that is hot already says what the caution would.
-  const warned = advice.warnings.some(({ id }) => id === 'ring-hot');
-  const open = advice.cautions.filter(({ id }) => !(warned && id === 'glowing-ring'));
-  const cautions = open.flatMap((one) => caution(ctx, one, width));
+  const cautions = advice.cautions.flatMap((one) => caution(ctx, one, width));
   const gap = (part: readonly Line[]): readonly Line[] =>
     tight || part.length === 0 ? part : [blank, ...part];
   return [
