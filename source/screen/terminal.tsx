@@ -160,6 +160,8 @@ class InkTerminal implements Terminal {
       this.#instance.rerender(whole);
       return;
     }
+    // Ink does this only after its first frame; a key or Ctrl+C must not come before it.
+    this.#stdin.setRawMode?.(true);
     this.#instance = render(whole, {
       stdin: this.#stdin,
       stdout: this.#stdout,

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { spawn as spawnInTerminal } from '@lydell/node-pty';
 import { Unicode11Addon } from '@xterm/addon-unicode11';
 import headless from '@xterm/headless';
@@ -166,6 +167,12 @@ export class CookAtTheScreen {
   resize(columns: number, rows: number): void {
     this.#terminal.resize(columns, rows);
     this.#pty.resize(columns, rows);
+  }
+
+  /** Wait until the program is stopped, as the shell would see it. */
+  async stands(): Promise<void> {
+    const state = (): string => readFileSync(`/proc/${this.#pty.pid}/stat`, 'utf8').split(') ')[1]?.[0] ?? '';
+    while (state() !== 'T') await new Promise((resolve) => setTimeout(resolve, 10));
   }
 
   kill(signal: NodeJS.Signals): void {

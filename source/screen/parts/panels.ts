@@ -1,5 +1,5 @@
 import { typedWords } from '../../cook/interpret.js';
-import { message, type TextId } from '../../texts/message.js';
+import { message } from '../../texts/message.js';
 import type { Context, Size } from '../context.js';
 import { type ChooserId, optionsOf } from '../input/choosers.js';
 import { keysNow, keyTable } from '../keys.js';
@@ -93,10 +93,11 @@ export const panel = (ctx: Context, width: number): readonly Line[] | null => {
 
 export const smallest: Size = { columns: 80, rows: 24 };
 
-/** What a window that is too small says instead. */
-export const tooSmall = (ctx: Pick<Context, 'say'>, { columns, rows }: Size): readonly Line[] =>
-  (['screen.too-small', 'screen.too-small.keys'] as const)
-    .flatMap((id): readonly Line[] =>
-      wrap([span(ctx.say({ id: id as TextId, values: { columns, rows } }), 'strong')], columns),
-    )
+/** What a window that is too small says instead; it can be left all the same. */
+export const tooSmall = (ctx: Context, { columns, rows }: Size): readonly Line[] =>
+  [
+    message('screen.too-small', { columns, rows }),
+    message(ctx.shown.input.leaving ? 'leave.keys' : 'screen.too-small.keys'),
+  ]
+    .flatMap((said): readonly Line[] => wrap([span(ctx.say(said), 'strong')], columns))
     .slice(0, Math.max(1, rows));

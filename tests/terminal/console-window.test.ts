@@ -1,0 +1,145 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { modesLeftOn } from './driver.js';
+import { TimedCook } from './fixture.js';
+
+let cook: TimedCook;
+const open = async (options: Parameters<typeof TimedCook.open>[0] = {}): Promise<void> => {
+  cook = TimedCook.open(options);
+  await cook.says(/Set everything out/);
+};
+afterEach(async () => cook.close());
+
+describe('every way out leaves the terminal as it was', () => {
+  const ways: readonly (readonly [string, () => void | Promise<void>, number])[] = [
+    [
+      'q and y',
+      async () => {
+        cook.press('q');
+        await cook.says(/Leave now\?/);
+        cook.press('y');
+      },
+      0,
+    ],
+    [
+      'Ctrl+C twice',
+      async () => {
+        cook.press('\u0003');
+        await cook.says(/The cook is kept/);
+        cook.press('\u0003');
+      },
+      130,
+    ],
+    [
+      'the word quit',
+      async () => {
+        cook.types('quit');
+        await cook.says(/Leave now\?/);
+        cook.press('y');
+      },
+      0,
+    ],
+    ['SIGTERM', () => cook.kill('SIGTERM'), 143],
+    ['SIGHUP', () => cook.kill('SIGHUP'), 129],
+    ['SIGINT', () => cook.kill('SIGINT'), 130],
+  ];
+  it.each(ways)('%s', async (_, leave, code) => {
+    await open();
+    expect(cook.onTheOtherScreen).toBe(true);
+    await leave();
+    expect(await cook.ended()).toEqual({ code, signal: 0 });
+    expect(modesLeftOn(cook.raw)).toEqual([]);
+    expect(cook.onTheOtherScreen).toBe(false);
+  });
+
+  it('an error of the program itself', async () => {
+    await open({ env: { BREAKS: '1' } });
+    cook.types('note break');
+    const { code } = await cook.ended();
+    expect(code).toBe(1);
+    expect(modesLeftOn(cook.raw)).toEqual([]);
+    expect(cook.text).toMatch(/broke on purpose/);
+  });
+});
+
+describe('the window', () => {
+  it('is redrawn whole after every change of its size, in mid-cook', async () => {
+    await open();
+    await cook.isDone(/Say aloud who does what/);
+    for (const [columns, rows] of [
+      [120, 40],
+      [100, 30],
+      [140, 50],
+      [80, 24],
+    ] as const) {
+      cook.resize(columns, rows);
+      const isWhole = (): boolean =>
+        cook.rows[0]?.startsWith('[MIX]') === true &&
+        cook.rows[rows - 1]?.startsWith('0-9 reading') === true &&
+        cook.rows.filter((row) => /^\[MIX\]|^0-9 reading/.test(row)).length === 2;
+      await cook.until(`one trail on top and one row of keys below at ${columns}x${rows}`, isWhole);
+    }
+    cook.press('p');
+    await cook.isDone(/Read this aloud|boiling water/);
+  });
+
+  it('that is too small says so, can be left, and comes back', async () => {
+    await open();
+    cook.resize(60, 20);
+    await cook.says(/needs 80x24, has 60x20/);
+    cook.resize(80, 24);
+    await cook.says(/Set everything out/);
+    cook.resize(40, 10);
+    await cook.says(/needs 80x24, has 40x10/);
+    cook.press('q');
+    await cook.says(/Leave now\?|y leaves/);
+    cook.press('y');
+    expect(await cook.ended()).toEqual({ code: 0, signal: 0 });
+  });
+
+  it('is live where CI is set in the environment', async () => {
+    await open({ env: { CI: 'true' } });
+    await cook.isDone(/Say aloud who does what/);
+  });
+
+  it('has no colour with NO_COLOR, and all its words', async () => {
+    await open({ env: { NO_COLOR: '1' } });
+    cook.press('!');
+    await cook.says(/What is wrong/);
+    cook.press('a');
+    await cook.says(/LOOK NOW/);
+    // Colours of text and ground, by number or by value; bold, dim and inverse are none.
+    expect(cook.raw).not.toMatch(/\u001b\[(?:3[0-8]|4[0-8]|9[0-7]|10[0-7])[;m]/);
+  });
+
+  it('has colour otherwise, for what is not as it should be', async () => {
+    await open();
+    expect(cook.raw).not.toMatch(/\u001b\[3[0-7]m/);
+    cook.press('!');
+    await cook.says(/What is wrong/);
+    cook.press('a');
+    await cook.says(/LOOK NOW/);
+    expect(cook.raw).toMatch(/\u001b\[31m/);
+  });
+
+  it('is ASCII where the locale can do no more', async () => {
+    await open({ env: { LANG: 'C', LC_ALL: 'C' } });
+    expect(cook.text).toMatch(/^[\n\u0020-\u007e]*$/);
+  });
+
+  it('costs nothing while nothing runs', async () => {
+    await open();
+    const drawn = cook.raw.length;
+    await new Promise((resolve) => setTimeout(resolve, 1500));
+    expect(cook.raw.length).toBe(drawn);
+  });
+
+  it('a digit draws its own rows and not the screen', async () => {
+    await open({ columns: 120, rows: 40 });
+    cook.press('2');
+    await cook.says(/> 2/);
+    const before = cook.raw.length;
+    cook.press('3');
+    await cook.says(/> 23/);
+    expect(cook.raw.length - before).toBeLessThan(1200);
+  });
+});
