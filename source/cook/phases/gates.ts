@@ -99,7 +99,7 @@ export const handsMeasure = step('hands.measure', {
   timers: ({ cook }) => [{ id: 'cooling', from: coolingSince(cook), until: null }],
 });
 
-/** Newton's law of cooling through pour and last measure: when the middle may be at the limit. Rough; bounded 2-15 min. */
+/** Newton's law of cooling through pour and last measure: until the middle may be at the limit. Rough; 2-15 min after that measure, then 0. */
 export const secondsToLimit = (cook: Cook, now: number): number | null => {
   const { middle } = cook;
   const room = cook.batch.kitchen.room.celsius ?? 20;
@@ -109,7 +109,8 @@ export const secondsToLimit = (cook: Cook, now: number): number | null => {
   if (elapsed <= 0 || middle.celsius >= poured) return null;
   const perSecond = Math.log((poured - room) / (middle.celsius - room)) / elapsed;
   const toGo = Math.log((middle.celsius - room) / Math.max(1, handLimit(cook) - room)) / perSecond;
-  return Math.min(900, Math.max(120, toGo - (now - middle.t)));
+  const fromMeasure = Math.min(900, Math.max(120, toGo));
+  return Math.max(0, fromMeasure - (now - middle.t));
 };
 
 export const handsLayer = step('hands.layer', {

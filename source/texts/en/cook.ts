@@ -315,7 +315,7 @@ export const cookTexts = {
       return `Measure the middle of the mass and type it: middle ${p.unit === 'F' ? '115f' : '46c'}.`;
     return v.againSeconds === null
       ? `Middle ${p.degrees(v.middleCelsius)}: still too hot. Fold with tools, measure again in a few minutes.`
-      : `Middle ${p.degrees(v.middleCelsius)}: still too hot. Tools only; measure again in ${p.time(v.againSeconds)}.`;
+      : `Middle ${p.degrees(v.middleCelsius)}: still too hot. Tools only; measure again ${v.againSeconds < 8 ? 'now' : `in ${p.time(v.againSeconds)}`}.`;
   },
   'hands.measure.why': (v: MiddleValues, p: Printer) =>
     `A cool skin hides a hot middle. Not before ${p.degrees(v.limitCelsius)} for ${whoseHands[v.hands]}.`,
