@@ -1,0 +1,70 @@
+import type { PhaseId } from '../recipe/recipe.js';
+
+/** What a step takes a person, seconds, where nothing in the pot or on the slab decides. Our judgement, from trade practice. */
+export const stepSeconds: Readonly<Record<string, number>> = {
+  'mix.ready': 40,
+  'mix.roles': 25,
+  'mix.thermometer': 45,
+  'mix.dry': 35,
+  'mix.wet': 60,
+  'mix.walls': 20,
+  'dissolve.spoon-out': 5,
+  'boil.lid': 5,
+  'boil.brush': 20,
+  'boil.probe': 15,
+  'test.off': 4,
+  'test.drop': 30,
+  'test.back': 5,
+  'flavour.off': 4,
+  'flavour.sink': 20,
+  'flavour.add': 25,
+  'pour.pour': 25,
+  'fold.turn': 40,
+  'fold.pot': 25,
+  'fold.again': 150,
+  'fold.add': 40,
+  'pull.grease': 20,
+  'pull.add': 30,
+  'pull.droop': 5,
+  'pull.stiff': 30,
+  'pull.softer': 15,
+  'cut.rope': 150,
+  'cut.cut': 300,
+  'wrap.wrap': 420,
+  'wrap.weigh': 40,
+  'wrap.serve': 30,
+  'clean.heat-off': 5,
+  'clean.pot': 180,
+  'clean.tools': 150,
+  'clean.hob': 90,
+};
+
+/** A list is read aloud in under a minute, a line at once. */
+export const questionSeconds: Readonly<Record<'pause' | 'safety' | 'reading' | 'what is true now', number>> = {
+  pause: 40,
+  safety: 5,
+  reading: 4,
+  'what is true now': 3,
+};
+
+type Planned = { readonly seconds: number; readonly most: number };
+const minutes = (typical: number, most: number): Planned => ({ seconds: typical * 60, most: most * 60 });
+
+/**
+ * How long each phase takes, where no run sheet says otherwise: the usual and the longest of trade practice. The boil
+ * has the lid in it, wrapping the rest before it; setting out is not in the mixing. Typical values from home and trade
+ * books, in part our judgement.
+ */
+export const usualPhases: Readonly<Partial<Record<PhaseId, Planned>>> = {
+  mix: minutes(3, 5),
+  dissolve: minutes(7, 12),
+  boil: minutes(31, 50),
+  test: minutes(1.5, 6),
+  flavour: minutes(1, 2),
+  pour: minutes(0.5, 1.5),
+  fold: minutes(16, 25),
+  pull: minutes(11, 20),
+  cut: minutes(10, 20),
+  wrap: minutes(30, 45),
+  clean: minutes(10, 20),
+};

@@ -1,0 +1,112 @@
+import type { Advice } from '../cook/advice.js';
+import { advise } from '../cook/advise.js';
+import type { Cook } from '../cook/cook.js';
+import type { CookEvent, Happened } from '../cook/event.js';
+import { interpret } from '../cook/interpret.js';
+import { openCook } from '../cook/open.js';
+import { step } from '../cook/step.js';
+import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Recipe } from '../recipe/recipe.js';
+import type { Habits } from './habits.js';
+import type { Notice } from './happenings.js';
+import { type Intent, personOf } from './person.js';
+import { type SimulatedCook, simulatedCook, type Truth } from './simulated-cook.js';
+import type { SurpriseName } from './surprises.js';
+
+export type RehearsalOptions = {
+  readonly recipe: Recipe;
+  readonly kitchen: Kitchen;
+  /** Any whole number; the same seed gives the same rehearsal. */
+  readonly seed: number;
+  readonly surprise: SurpriseName | null;
+  readonly version: string;
+  readonly habits?: Habits;
+  /** Looks on after everything typed, with what was advised before and after it. */
+  readonly onTyped?: (moment: Moment) => void;
+};
+
+/** One thing typed, and what came of it. */
+export type Moment = {
+  readonly typed: string;
+  readonly t: number;
+  /** Null: not understood, or not wanted. */
+  readonly event: Happened | null;
+  readonly before: Advice;
+  readonly after: Advice;
+  readonly truth: Truth;
+};
+
+export type Rehearsal = {
+  readonly cook: Cook;
+  readonly seconds: number;
+  /** It came to its end, wrapped or given up; otherwise it stood still for too long. */
+  readonly ended: boolean;
+  readonly queried: readonly string[];
+  readonly notices: readonly Notice[];
+  readonly truth: Truth;
+};
+
+/** Nobody rehearses for longer: a cook that stands here has no way on. */
+const longestSeconds = 5 * 3600;
+const mostMoments = 4000;
+
+export const rehearsalOpening = ({ recipe, kitchen, seed, version }: RehearsalOptions) =>
+  ({ kind: 'opened', recipe, kitchen, runSheet: null, seed, version, from: null }) as const;
+
+/**
+ * A whole rehearsal without a screen: a simulated person reads the advice and types ordinary words through the real
+ * core. Deterministic; a seeded cook takes some hundred milliseconds.
+ */
+export const rehearse = (options: RehearsalOptions): Rehearsal => {
+  const { seed, kitchen, surprise, onTyped } = options;
+  let cook = openCook({ ...rehearsalOpening(options), seq: 1, t: 0 });
+  const table: SimulatedCook = simulatedCook(cook.batch, seed, surprise);
+  const person = personOf(table, kitchen, seed, options.habits);
+  const queried: string[] = [];
+  const notices: Notice[] = [];
+  let t = 0;
+  let task: { intent: Intent; at: number } | null = null;
+
+  const happen = (event: CookEvent): Happened => {
+    const happened: Happened = { seq: (cook.log.at(-1)?.seq ?? 0) + 1, t, ...event };
+    cook = step(cook, happened);
+    table.happened(happened);
+    return happened;
+  };
+
+  const type = (intent: Intent, before: Advice): Advice => {
+    const typed = intent.type?.() ?? '';
+    const read = interpret(typed, before);
+    if (read.kind === 'queried') {
+      queried.push(typed);
+      onTyped?.({ typed, t, event: null, before, after: before, truth: table.truth() });
+      return before;
+    }
+    person.typed(typed, before);
+    if (intent.untyped) {
+      table.happened({ seq: 0, t, ...read });
+      return before;
+    }
+    const event = happen(read);
+    const after = advise(cook, t);
+    onTyped?.({ typed, t, event, before, after, truth: table.truth() });
+    return after;
+  };
+
+  for (let moment = 0; moment < mostMoments && t < longestSeconds; moment++) {
+    const advice = advise(cook, t);
+    if (advice.phase === 'over') break;
+    const intent = person.decide(advice, t);
+    if (task === null || task.intent.key !== intent.key) task = { intent, at: t + intent.seconds };
+    // Looks up at least this often: something may be seen that is more urgent.
+    const wake = Math.min(task.at, t + 20);
+    table.advanceTo(wake);
+    t = wake;
+    notices.push(...table.notices());
+    if (wake < task.at) continue;
+    const done: Intent = task.intent;
+    task = null;
+    if (done.type !== null) type(done, advise(cook, t));
+  }
+  return { cook, seconds: t, ended: advise(cook, t).phase === 'over', queried, notices, truth: table.truth() };
+};

@@ -1,0 +1,348 @@
+import type { Batch } from '../batch/batch.js';
+import type { Happened } from '../cook/event.js';
+import { stepById } from '../cook/phases/index.js';
+import { heatLevel } from '../kitchen/stove.js';
+import { glassTransitionCelsius } from '../sugar/glass.js';
+import { seaLevelPascal } from '../sugar/atmosphere.js';
+import { handLimitCelsius } from '../sugar/skin.js';
+import { type ColdWaterOutcome, type Stage, stageWithin } from '../sugar/stages.js';
+import { fromCelsius } from '../units/temperature.js';
+import type { TemperatureUnit } from '../units/printer.js';
+import { simulate } from './boil.js';
+import { chanceFrom } from './chance.js';
+import { type Conditions, conditionsOf, type TrueDial } from './conditions.js';
+import { foamOf } from './foam.js';
+import { type Course, happeningOf, type Notice, type Sight } from './happenings.js';
+import { type Rope, ropeOf } from './rope.js';
+import { type Slab, slabOf } from './slab.js';
+import type { SurpriseName } from './surprises.js';
+
+/** What a person beside it sees, smells and feels. */
+export type Senses = {
+  readonly boils: boolean;
+  readonly dissolved: boolean;
+  /** Syrup and foam over the height of the pot; above 1 it runs over. */
+  readonly fullShare: number;
+  readonly smells: boolean;
+  readonly grains: boolean;
+  readonly power: boolean;
+  readonly calledAway: boolean;
+  readonly burnt: boolean;
+  /** The layer lies flatter than a finger. */
+  readonly thin: boolean;
+  /** An adult's finger on a crumb from the middle. */
+  readonly crumbIsComfortable: boolean;
+  readonly droops: boolean;
+  readonly stiff: boolean;
+};
+
+/** What nobody in the cook may look at: for the verdict only. */
+export type Truth = {
+  readonly celsius: number;
+  readonly kelvinPerSecond: number;
+  readonly windowCelsius: readonly [number, number];
+  /** Where the syrup came to rest, by the water left in it when it was poured. */
+  readonly restCelsius: number | null;
+  readonly restStage: Stage | null;
+  readonly pouredAt: number | null;
+  /** The hottest place when hands went in for the first time. */
+  readonly middleAtHandsCelsius: number | null;
+  readonly middleCelsius: number | null;
+  readonly ranOver: boolean;
+  readonly grained: boolean;
+  readonly highestCelsius: number;
+  readonly course: Course;
+};
+
+export type Shown = { readonly value: number; readonly unit: TemperatureUnit };
+
+/** Pot, slab and rope of one rehearsal. It knows no clock: time passes in `advanceTo`. */
+export type SimulatedCook = {
+  advanceTo(t: number): void;
+  /** What was typed is done; what the pot or a feed gave changes nothing. */
+  happened(event: Happened): void;
+  senses(): Senses;
+  /** The pot's thermometer, read to its whole degree; null without one. */
+  dial(): Shown | null;
+  middle(): Shown | null;
+  coldWater(): ColdWaterOutcome;
+  /** The pot's thermometer held in boiling water before the cook; null without one. */
+  boilingWater(): Shown | null;
+  /** What the pieces weigh, grams. */
+  weighs(): number;
+  /** What could be noticed since the last call. */
+  notices(): readonly Notice[];
+  truth(): Truth;
+};
+
+const potStepSeconds = 1;
+const slabStepSeconds = 5;
+/** Kept warm and covered while portions are pulled. Our judgement. */
+const coveredShare = 0.2;
+const handsCelsius = 26;
+/** Grains that nobody tends fall in. Our judgement. */
+const grainsFallInSeconds = 300;
+const halfFull = 0.5;
+const highFull = 0.75;
+/** Clear to the eye from here on, kelvin under the boil. Our judgement. */
+const dissolvesBelowBoil = 12;
+const ovenCelsius = 95;
+const ovenSeconds = 180;
+
+type Act = 'knob off' | 'knob down' | 'pot off' | 'pot on' | 'tend' | 'oven';
+
+/** What the instructions of the troubles have hands do; hazards/reports.ts. */
+const troubleActs: Readonly<Record<string, readonly Act[]>> = {
+  'trouble.foam.1': ['knob down', 'pot off'],
+  'trouble.foam.3': ['pot on'],
+  'trouble.overflow.1': ['knob off'],
+  'trouble.overflow.2': ['pot off'],
+  'trouble.scorched.1': ['knob off', 'pot off'],
+  'trouble.grains.1': ['tend'],
+  'trouble.power.1': ['knob off'],
+  'trouble.away.1': ['knob off', 'pot off'],
+  'trouble.overshoot.1': ['pot off'],
+  'trouble.burn.1': ['tend'],
+  'trouble.stiff.1': ['oven'],
+};
+
+const shownBy = (dial: TrueDial, believed: number, at: number, noise: number): Shown => {
+  const celsius = believed + dial.offsetKelvin + dial.stretch * (at - 95) + dial.noiseSdKelvin * noise;
+  return { value: Math.round(fromCelsius(celsius, dial.unit)), unit: dial.unit };
+};
+
+export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName | null): SimulatedCook => {
+  const conditions: Conditions = conditionsOf(batch, seed, surprise);
+  const chance = chanceFrom(seed ^ 0x1e57);
+  const pot = simulate(conditions.boil, seed);
+  const foam = foamOf(
+    conditions.foamSeconds,
+    conditions.pot.areaSquareMetres,
+    batch.air.pressurePascal / seaLevelPascal,
+  );
+  const happening = happeningOf(surprise, seed);
+  const { kitchen } = batch;
+
+  let t = 0;
+  let knob = 0;
+  let slab: Slab | null = null;
+  let rope: Rope | null = null;
+  let pouredAt: number | null = null;
+  let restCelsius: number | null = null;
+  let handsAt: number | null = null;
+  let middleAtHands: number | null = null;
+  let boilingSince: number | null = null;
+  let calmSince: number | null = 0;
+  let rate = 0;
+  let highest = 0;
+  let ranOver = false;
+  let grained = false;
+  let foamMark = 0;
+  const noticed: Notice[] = [];
+
+  const onTheHeat = (): boolean => {
+    const { potOn } = pot.state();
+    return potOn && knob > 0 && happening.burner() !== 0;
+  };
+  const fullShare = (): number => {
+    const volume = batch.pot.neededLitres / 4 / 1000;
+    const depth = volume / conditions.pot.areaSquareMetres;
+    return (depth + foam.heightMetres()) / conditions.pot.heightMetres;
+  };
+  const see = (...seen: readonly Sight[]): void => {
+    for (const sight of seen) noticed.push({ t, sight });
+  };
+
+  const lookAtFoam = (): void => {
+    const share = fullShare();
+    const mark = share >= 1 ? 3 : share > highFull ? 2 : share > halfFull ? 1 : 0;
+    if (mark > foamMark) see((['foam-half', 'foam-high', 'foam-over'] as const)[mark - 1] ?? 'foam-half');
+    if (mark === 3) ranOver = true;
+    if (mark > foamMark || share < halfFull - 0.1) foamMark = mark;
+  };
+
+  const boilOn = (seconds: number): void => {
+    const before = pot.state().celsius;
+    const forced = happening.burner();
+    pot.setHeat(knob === 0 && forced === 1 ? 0 : (forced ?? knob));
+    pot.advance(seconds);
+    const state = pot.state();
+    const boils = state.celsius > state.boilsCelsius - 0.3;
+    rate += (1 - Math.exp(-seconds / 20)) * ((state.celsius - before) / seconds - rate);
+    highest = Math.max(highest, state.celsius);
+    foam.stiffen(happening.foamTimes());
+    foam.advance(seconds, state.netWatts, boils && !state.lidOn);
+    if (boils && boilingSince === null) {
+      boilingSince = t;
+      see('boils');
+    }
+    if (onTheHeat()) calmSince = null;
+    else calmSince ??= t;
+    lookAtFoam();
+  };
+
+  const sceneNow = () => ({
+    t,
+    boilingSince,
+    celsius: pot.state().celsius,
+    kelvinPerSecond: rate,
+    takeOffCelsius: batch.target.takeOffCelsius + conditions.airShiftKelvin,
+    ceilingCelsius: conditions.windowCelsius[1],
+    fullShare: fullShare(),
+    poured: pouredAt,
+    onTheHeat: pouredAt === null && onTheHeat(),
+    calmSince,
+  });
+
+  const pour = (): void => {
+    if (slab !== null) return;
+    const { celsius, boilsCelsius } = pot.state();
+    pouredAt = t;
+    restCelsius = boilsCelsius;
+    slab = slabOf(conditions.batchGrams, Math.min(celsius, boilsCelsius), conditions.roomCelsius);
+  };
+
+  const takeInHands = (): void => {
+    if (slab === null) pour();
+    if (slab === null) return;
+    handsAt ??= t;
+    middleAtHands ??= slab.middleCelsius();
+    const glass = glassTransitionCelsius({ ...batch.syrup, waterGrams: pot.state().waterGrams });
+    rope = ropeOf(Math.max(slab.meanCelsius(), handsCelsius), handsCelsius, glass);
+  };
+
+  const acts: Readonly<Record<Act, () => void>> = {
+    'knob off': () => {
+      knob = 0;
+    },
+    'knob down': () => {
+      knob *= 0.6;
+    },
+    'pot off': () => pot.setPot(false),
+    'pot on': () => pot.setPot(true),
+    tend: () => happening.tend(t),
+    oven: () => {
+      slab?.warm(ovenCelsius, ovenSeconds);
+      if (rope !== null) takeInHands();
+    },
+  };
+
+  const did = (step: string): void => {
+    for (const act of troubleActs[step] ?? []) acts[act]();
+    const means = stepById(step)?.means;
+    if (means !== undefined) apply(means as Happened);
+    if (step === 'pour.pour') pour();
+    if (step === 'fold.turn') slab?.fold();
+    if (step === 'fold.again') {
+      slab?.fold();
+      slab?.fold();
+    }
+    if (step === 'pull.grease') takeInHands();
+  };
+
+  const apply = (event: Happened): void => {
+    switch (event.kind) {
+      case 'heat':
+        knob = heatLevel(kitchen, event.setting) ?? knob;
+        return;
+      case 'pot':
+        pot.setPot(event.on);
+        return;
+      case 'lid':
+        pot.setLid(event.on);
+        return;
+      case 'water':
+        pot.addWater(event.grams, 95);
+        return;
+      case 'cold water':
+        if (pouredAt === null) pot.setPot(false);
+        return;
+      case 'done':
+        did(event.step);
+        return;
+      case 'at':
+        if (['fold', 'pull', 'cut', 'wrap'].includes(event.phase)) pour();
+        return;
+      default:
+    }
+  };
+
+  const advance = (seconds: number): void => {
+    t += seconds;
+    if (slab === null) boilOn(seconds);
+    else slab.advance(handsAt === null ? seconds : seconds * coveredShare);
+    rope?.advance(seconds);
+    see(...happening.look(sceneNow()));
+    const { beganAt, endedAt } = happening.course();
+    if (surprise === 'grains' && beganAt !== null && endedAt === null && t - beganAt > grainsFallInSeconds)
+      grained = true;
+  };
+
+  const is = (name: SurpriseName): boolean => {
+    const { beganAt, endedAt } = happening.course();
+    return surprise === name && beganAt !== null && endedAt === null;
+  };
+
+  return {
+    advanceTo: (to) => {
+      while (t < to - 1e-9) {
+        const most = slab === null ? potStepSeconds : slabStepSeconds;
+        advance(Math.min(most, to - t));
+      }
+    },
+    happened: (event) => apply(event),
+    senses: () => {
+      const state = pot.state();
+      return {
+        boils: state.celsius > state.boilsCelsius - 0.3 && onTheHeat(),
+        dissolved: state.celsius > state.boilsCelsius - dissolvesBelowBoil,
+        fullShare: fullShare(),
+        smells: is('burning-smell'),
+        grains: is('grains'),
+        power: !is('power-cut'),
+        calledAway: is('interruption'),
+        burnt: is('early-touch'),
+        thin: (slab?.thicknessMetres() ?? 0) <= 0.01,
+        crumbIsComfortable: (slab?.middleCelsius() ?? 99) <= handLimitCelsius(kitchen.hands) + 1,
+        droops: rope?.droops() ?? true,
+        stiff: rope?.stiff() ?? false,
+      };
+    },
+    dial: () => {
+      const { dial } = conditions;
+      const { dialCelsius } = pot.state();
+      return dial === null
+        ? null
+        : shownBy(dial, batch.dial.toShownCelsius(dialCelsius), dialCelsius, chance.normal());
+    },
+    middle: () => {
+      const { middleDial } = conditions;
+      if (middleDial === null || slab === null) return null;
+      const celsius = slab.middleCelsius();
+      return shownBy(middleDial, batch.dial.toShownCelsius(celsius), celsius, chance.normal());
+    },
+    coldWater: () => pot.coldWater(),
+    boilingWater: () => {
+      const celsius = batch.air.waterBoilsCelsius + conditions.airShiftKelvin;
+      return conditions.dial === null
+        ? null
+        : shownBy(conditions.dial, batch.dial.toShownCelsius(celsius), celsius, chance.normal());
+    },
+    weighs: () => Math.round(0.93 * conditions.batchGrams),
+    notices: () => noticed.splice(0),
+    truth: () => ({
+      celsius: pot.state().celsius,
+      kelvinPerSecond: rate,
+      windowCelsius: conditions.windowCelsius,
+      restCelsius,
+      restStage: restCelsius === null ? null : stageWithin(restCelsius, conditions.stageFromCelsius),
+      pouredAt,
+      middleAtHandsCelsius: middleAtHands,
+      middleCelsius: slab?.middleCelsius() ?? null,
+      ranOver,
+      grained,
+      highestCelsius: highest,
+      course: happening.course(),
+    }),
+  };
+};
