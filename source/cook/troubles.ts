@@ -23,9 +23,12 @@ const stepId = (name: string, index: number): string => `trouble.${name}.${index
 /** What to do next about one trouble; null when all of it has been told and the cook may go on beside it. */
 export const instructionOf = (cook: Cook, trouble: OpenTrouble): Instruction | null => {
   const hazard = reportOf(trouble.name);
-  const response = responseOf(hazard, cook);
+  const all = responseOf(hazard, cook);
+  // The last of a trouble that holds the cook says how that ends: given up, it has ended.
+  const holds = hazard.holds === true && !cook.stopped;
+  const response = hazard.holds && cook.stopped ? all.slice(0, -1) : all;
   const last = response.length - 1;
-  const index = hazard.holds ? Math.min(trouble.told, last) : trouble.told;
+  const index = holds ? Math.min(trouble.told, last) : trouble.told;
   const text = response[index];
   if (text === undefined) return null;
   const question = index === 0 ? (hazard.asks ?? null) : null;
@@ -37,7 +40,7 @@ export const instructionOf = (cook: Cook, trouble: OpenTrouble): Instruction | n
     rest: response.slice(index + 1),
     step: stepId(trouble.name, index),
     question,
-    canBeDone: question === null && !(hazard.holds && index === last),
+    canBeDone: question === null && !(holds && index === last),
   };
 };
 

@@ -1,7 +1,8 @@
 import { boilOptions, type Pot, simulate } from '../../source/rehearsal/boil.js';
 import { type Opening, Play } from './play.js';
 
-export type Line = { readonly t: number; readonly typed: string };
+/** Typed, or only looked at. */
+export type Line = { readonly t: number; readonly typed?: string };
 export type Raised = { readonly t: number; readonly id: string };
 
 /** How long a person takes over a step before saying that it is done, seconds. */
@@ -66,6 +67,7 @@ export class SimulatedCook {
     for (let at = this.play.advice.changesAt; at !== null && at < until; at = this.play.advice.changesAt) {
       this.#pot.advance(at - this.play.t);
       this.play.t = at;
+      this.lines.push({ t: at });
       this.#look();
     }
     this.#pot.advance(until - this.play.t);
@@ -80,7 +82,7 @@ export class SimulatedCook {
   }
 
   #type(typed: string): void {
-    this.play.t = Math.round(this.play.t);
+    this.play.t = Math.ceil(this.play.t);
     const because = this.play.query(typed);
     if (because !== null) throw new Error(`"${typed}" at ${this.play.step}: ${because}`);
     this.lines.push({ t: this.play.t, typed });

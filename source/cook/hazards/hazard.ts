@@ -48,7 +48,7 @@ export type ReportHazard = Common & {
   readonly timerSeconds?: number;
   /** A question that stands in front of all but the first instruction. */
   readonly asks?: 'trouble.glass';
-  /** The cook does not go on beside it: the last instruction stays until it is over or the batch is given up. */
+  /** The cook does not go on beside it: the last instruction, which says how it ends, stays until it is over or given up. */
   readonly holds?: boolean;
 };
 

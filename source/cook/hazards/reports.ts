@@ -63,7 +63,7 @@ export const reports: readonly ReportHazard[] = [
     'fire',
     'now',
     'DANGER',
-    numbered('fire', 3),
+    numbered('fire', 4),
     5,
     'NFPA cooking-fire advice: lid, heat off, do not move it, never water',
     { holds: true },

@@ -186,8 +186,8 @@ export const hazardTexts = {
   'hazard.fire.shout': 'LID ON\nHEAT OFF',
   'hazard.fire.1': 'Slide the lid on. Heat off. Do not move the pan. No water.',
   'hazard.fire.2': 'Not out at once: everybody out, close the door, call the fire service.',
-  'hazard.fire.3':
-    'Out: leave the lid on until it is cold. Then type "over fire", or "stop" to give the batch up.',
+  'hazard.fire.3': 'Out: leave the lid on until it is cold.',
+  'hazard.fire.4': 'Cold, and nothing burns: type "over fire". The batch is waste: type stop.',
   'hazard.power.cause': 'The power is gone',
   'hazard.power.does': '',
   'hazard.power.shout': 'KNOB OFF',
