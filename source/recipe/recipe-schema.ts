@@ -45,7 +45,7 @@ const recipe = z.looseObject({
   about: z.string(),
   ingredients: z.array(ingredient).check(z.minLength(1), z.maxLength(200)),
   target: z.object({
-    celsius: z.tuple([finite, finite]).check(z.refine(([low, high]) => low < high)),
+    celsius: z.tuple([finite, finite]).check(z.refine(([low, high]) => low <= high)),
     feels: z.enum(coldWaterOutcomes),
   }),
   stir: z.enum(['until-boil', 'late']),
