@@ -143,7 +143,12 @@ const weigh: Reader = (rest) => {
   const [mass = '', of, ...more] = rest.split(/\s+of\s+/);
   const weight = grams(mass);
   const pieces = of === undefined ? null : whole(of, mostPieces);
-  if (weight === null || more.length > 0 || (of !== undefined && pieces === null))
+  if (
+    weight === null ||
+    more.length > 0 ||
+    (pieces !== null && weight === 0) ||
+    (of !== undefined && pieces === null)
+  )
     return no(message('typed.weigh', { typed: rest }));
   return { kind: 'weigh', grams: weight, pieces };
 };

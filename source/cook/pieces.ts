@@ -18,7 +18,7 @@ export const piecesLeft = (cook: Cook): PiecesLeft => {
   const { yield: planned, recipe } = cook.batch;
   const grams = cook.weighed?.grams ?? planned.expectedGrams.typical;
   const ten = cook.tenPieces;
-  const pieceGrams = ten === null ? recipe.piece.grams : ten.grams / ten.pieces;
+  const pieceGrams = ten === null || ten.grams === 0 ? recipe.piece.grams : ten.grams / ten.pieces;
   const pieces = cook.counted ?? Math.max(0, Math.floor(grams / pieceGrams));
   const share = planned.expectedGrams.typical > 0 ? grams / planned.expectedGrams.typical : 1;
   return {

@@ -25,9 +25,14 @@ export const recipeNames = [
 ] as const;
 export type RecipeName = (typeof recipeNames)[number];
 
+const known = new Map<RecipeName, Recipe>();
+
 export const recipe = (name: RecipeName): Recipe => {
+  const before = known.get(name);
+  if (before !== undefined) return before;
   const parsed = parseRecipe(readFileSync(`recipes/${name}.yaml`, 'utf8'), name);
   if ('problems' in parsed) throw new Error(`${name} is not a recipe`);
+  known.set(name, parsed.recipe);
   return parsed.recipe;
 };
 

@@ -30,6 +30,7 @@ const every: { readonly [Kind in CookEvent['kind']]: Extract<CookEvent, { kind: 
   count: { kind: 'count', pieces: 63 },
   note: { kind: 'note', text: 'the room got crowded' },
   mark: { kind: 'mark', what: 'recording' },
+  gap: { kind: 'gap', seconds: 420, sure: true },
 };
 
 const kept = (event: object) => JSON.parse(JSON.stringify({ ...event, seq: 7, t: 12.5, at: 'now', up: 3 }));

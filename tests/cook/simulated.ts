@@ -104,32 +104,29 @@ export class SimulatedCook {
   }
 
   #turn(): void {
-    const { play } = this;
-    const { question, step, offTheHeat, canBeDone, nextReadingSeconds } = play.advice;
-    const seconds = takes[`${step}`] ?? 20;
-    if (offTheHeat) return this.#after(6, 'done');
-    if (question?.kind === 'reading') return this.#after(4, 'no');
-    if (question !== null) return this.#after(question.kind === 'pause' ? 40 : 10, 'yes');
-    switch (step) {
-      case 'dissolve.heat':
-        return this.#after(15, 'heat medium');
-      case 'dissolve.stir':
-        return this.#pot.state().celsius < 88 ? this.#readAfter(nextReadingSeconds) : this.#after(5, 'done');
-      case 'boil.start': {
-        const { celsius, boilsCelsius } = this.#pot.state();
-        return celsius < boilsCelsius - 0.3 ? this.#readAfter(nextReadingSeconds) : this.#after(10, 'done');
-      }
-      case 'boil.still':
-      case 'boil.last':
-        return this.#readAfter(nextReadingSeconds);
-      case 'test.drop':
-        return this.#after(35, this.#pot.coldWater());
-      case 'hands.measure':
-        return this.#measure();
-      default:
-        if (!canBeDone) throw new Error(`no way forward at ${step}`);
-        return this.#after(seconds, 'done');
-    }
+    const { step, offTheHeat, question } = this.play.advice;
+    const pot = this.#pot.state();
+    if (offTheHeat || question !== null) this.#after(...this.#answer());
+    else if (step === 'hands.measure') this.#measure();
+    else if (step === 'boil.still' || step === 'boil.last') this.#readAfter();
+    else if (step === 'dissolve.stir' && pot.celsius < 88) this.#readAfter();
+    else if (step === 'boil.start' && pot.celsius < pot.boilsCelsius - 0.3) this.#readAfter();
+    else this.#after(...this.#act());
+  }
+
+  #answer(): readonly [seconds: number, typed: string] {
+    const { question, offTheHeat } = this.play.advice;
+    if (offTheHeat) return [6, 'done'];
+    if (question?.kind === 'reading') return [4, 'no'];
+    return [question?.kind === 'pause' ? 40 : 10, 'yes'];
+  }
+
+  #act(): readonly [seconds: number, typed: string] {
+    const { step, canBeDone } = this.play.advice;
+    if (step === 'dissolve.heat') return [15, 'heat medium'];
+    if (step === 'test.drop') return [35, this.#pot.coldWater()];
+    if (!canBeDone) throw new Error(`no way forward at ${step}`);
+    return [takes[`${step}`] ?? 20, 'done'];
   }
 
   #after(seconds: number, typed: string): void {
@@ -137,8 +134,8 @@ export class SimulatedCook {
     this.#type(typed);
   }
 
-  #readAfter(seconds: number | null): void {
-    this.#wait(Math.max(8, seconds ?? 60));
+  #readAfter(): void {
+    this.#wait(Math.max(8, this.play.advice.nextReadingSeconds ?? 60));
     if (!this.play.advice.offTheHeat && this.play.advice.question === null) this.#read();
   }
 

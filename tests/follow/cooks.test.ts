@@ -146,30 +146,30 @@ describe('a cook in which much goes wrong', () => {
       +700 done
     `);
     const lines = await follow(inTheHall('hill-hall-ginger-pull'), script);
-    const after = (typed: string, nth = 0) =>
+    const heard = (typed: string, nth = 0) =>
       lines[
         script.map((line, index) => (line.typed === typed ? index : -1)).filter((index) => index >= 0)[nth] ??
           -1
       ];
-    expect(after('2256')?.queried).toMatchObject({ kept: true });
-    expect(after('2256')?.question?.id).toBe('reading.doubt');
-    expect(after('trouble overflow')?.say).toBe('Knob off first.');
-    expect(after('trouble overflow')?.warnings[0]).toMatchObject({ id: 'overflow', level: 'now' });
+    expect(heard('2256')?.queried).toMatchObject({ kept: true });
+    expect(heard('2256')?.question?.id).toBe('reading.doubt');
+    expect(heard('trouble overflow')?.say).toBe('Knob off first.');
+    expect(heard('trouble overflow')?.warnings[0]).toMatchObject({ id: 'overflow', level: 'now' });
     // The pot is off for the boil-over, which is no test.
-    expect(after('pot off')?.phase).toBe('boil');
-    expect(after('over overflow')?.say).toContain('Pot back on the ring, at a lower heat');
-    expect(after('245')?.offTheHeat).toBe(true);
-    expect(after('thread')?.warnings.map(({ id }) => id)).toContain('disagreement');
-    expect(after('undo')?.warnings.map(({ id }) => id)).not.toContain('disagreement');
-    expect(after('undo')?.phase).toBe('test');
-    expect(after('firm ball')?.say).toMatch(/^Not yet: firm ball\. Pot back on, low heat, to 2\d\d °F/);
-    expect(after('249')?.offTheHeat).toBe(true);
-    expect(after('hard ball')?.phase).toBe('flavour');
-    expect(after('middle 150f')?.say).toContain('still too hot');
-    expect(after('portion 3')?.phase).toBe('pull');
+    expect(heard('pot off')?.phase).toBe('boil');
+    expect(heard('over overflow')?.say).toContain('Pot back on the ring, at a lower heat');
+    expect(heard('245')?.offTheHeat).toBe(true);
+    expect(heard('thread')?.warnings.map(({ id }) => id)).toContain('disagreement');
+    expect(heard('undo')?.warnings.map(({ id }) => id)).not.toContain('disagreement');
+    expect(heard('undo')?.phase).toBe('test');
+    expect(heard('firm ball')?.say).toMatch(/^Not yet: firm ball\. Pot back on, low heat, to 2\d\d °F/);
+    expect(heard('249')?.offTheHeat).toBe(true);
+    expect(heard('hard ball')?.phase).toBe('flavour');
+    expect(heard('middle 150f')?.say).toContain('still too hot');
+    expect(heard('portion 3')?.phase).toBe('pull');
     const cutting = lines.filter(({ phase }) => phase === 'pull').length;
     expect(cutting).toBeGreaterThan(8);
-    expect(after('at cut')?.phase).toBe('cut');
+    expect(heard('at cut')?.phase).toBe('cut');
     expect(lines.at(-1)?.phase).toBe('wrap');
     expect(unanswered(lines).map(({ queried }) => queried?.typed)).toEqual(['2256']);
   });

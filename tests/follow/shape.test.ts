@@ -114,18 +114,27 @@ describe('what is not taken', () => {
   });
 
   it.each([
-    '',
-    '   ',
-    '\u001b[2J',
-    'a'.repeat(500),
-    '238\u0000',
-    '９９９',
-    '{"t": -5}',
-    '{"t": "now"}',
-    '[1]',
-  ])('a line like %j ends nothing', async (line) => {
-    const lines = await follow(boil, [line, 'note still there']);
-    expect(lines.at(-1)?.phase).toBe('boil');
+    [
+      [
+        '',
+        '   ',
+        '\u001b[2J',
+        'a'.repeat(500),
+        '238\u0000',
+        '９９９',
+        '[1]',
+        '238238',
+        '-',
+        'weigh 0g of 1',
+        'room -40c',
+      ],
+    ],
+    [['{"t": -5}', '{"t": "now"}', '{', '{}', 'null', '{"t": 1, "typed": 5}', '{"t": 1e999}']],
+  ])('lines like %j end nothing, and each gets its answer', async (hostile) => {
+    const alive = hostile[0] === '' ? 'note still there' : at(1, 'note still there');
+    const lines = await follow(boil, [...hostile, alive]);
+    expect(lines.slice(0, -1).every(({ queried }) => queried !== null)).toBe(true);
+    expect(lines.at(-1)).toMatchObject({ phase: 'boil', queried: null });
   });
 });
 

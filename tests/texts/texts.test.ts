@@ -28,6 +28,15 @@ const responses = (hazard: Hazard): readonly string[] => [
   ...new Set(cooks.flatMap((cook) => responseOf(hazard, cook))),
 ];
 
+const timersOf = (play: Play): readonly string[] => play.advice.timers.map(({ id }) => id);
+
+function* timersOnTheWay(play: Play): Generator<string> {
+  for (let turn = 0; turn < 60 && play.step !== 'over.end'; turn += 1) {
+    yield* timersOf(play);
+    play.forward();
+  }
+}
+
 describe('words for the far view', () => {
   it.each([...ids].filter((id) => id.endsWith('.shout')))('%s fits two lines of fourteen', (id) => {
     const lines = text(id).split('\n');
@@ -51,20 +60,12 @@ describe('every id that is made up from another one has its text', () => {
   });
 
   it('timers, of every step of every recipe and of every trouble', () => {
-    const seen = new Set<string>();
-    for (const recipe of recipeNames) {
-      for (const kitchen of [hall, { ...hall, thermometers: [] }]) {
-        const play = new Play({ recipe, kitchen });
-        for (let turn = 0; turn < 60 && play.step !== 'over.end'; turn += 1) {
-          for (const { id } of play.advice.timers) seen.add(id);
-          play.forward();
-        }
-        play.type('at boil', 'stop');
-        for (const { id } of play.type('heat off').advice.timers) seen.add(id);
-      }
-    }
-    for (const name of troubleNames)
-      for (const { id } of new Play({ from: 'boil' }).type(`trouble ${name}`).advice.timers) seen.add(id);
+    const kitchens = [hall, { ...hall, thermometers: [] }];
+    const cooks = recipeNames.flatMap((recipe) => kitchens.map((kitchen) => new Play({ recipe, kitchen })));
+    const led = cooks.flatMap((play) => [...timersOnTheWay(play)]);
+    const stopped = new Play({ from: 'boil' }).type('stop', 'heat off');
+    const troubled = troubleNames.map((name) => new Play({ from: 'boil' }).type(`trouble ${name}`));
+    const seen = new Set([...led, ...[stopped, ...troubled].flatMap(timersOf)]);
     expect(seen.size).toBeGreaterThan(10);
     for (const id of seen) text(`timer.${id}`);
     // And no text for a timer that nobody sets.
@@ -85,8 +86,10 @@ describe.each(hazards.map((hazard) => [hazard.id, hazard] as const))('the hazard
     expect(all.length).toBeGreaterThan(0);
     for (const one of all) expect(text(one)).toMatch(/^[A-Z].*[.?]$/s);
     if (hazard.raisedBy === 'report') text(hazard.shout);
-    if (hazard.raisedBy === 'evidence') expect(hazard.raise ?? hazard.arises).toBeDefined();
-    if (hazard.raise !== undefined) expect(hazard.clear).toBeDefined();
+    if (hazard.raisedBy === 'evidence') {
+      expect(hazard.raise ?? hazard.arises).toBeDefined();
+      if (hazard.raise !== undefined) expect(hazard.clear).toBeDefined();
+    }
   });
 
   it('says danger and consequence in at most twelve words before what to do', () => {

@@ -37,7 +37,6 @@ export const boil: Phase = {
       // Off the ring for a trouble, not for a test.
       wanted: (cook) => potIsOff(cook) && cook.offSince === null,
       means: { kind: 'pot', on: true },
-      cautions: ['glowing-ring'],
     }),
     step('boil.start', {
       doneBy: (cook) => cook.boilsSince !== null || cook.nearSince !== null,

@@ -15,7 +15,6 @@ export const dissolve: Phase = {
       act: true,
       wanted: potIsOff,
       means: { kind: 'pot', on: true },
-      cautions: ['glowing-ring'],
     }),
     step('dissolve.stir', {
       values: ({ batch }) => ({

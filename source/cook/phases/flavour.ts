@@ -9,7 +9,7 @@ const additions = (cook: Cook) => cook.batch.recipe.ingredients.filter((one) => 
 const cautions = (cook: Cook): readonly HazardId[] => [
   ...(additions(cook).some((one) => one.alcohol) ? (['alcohol'] as const) : []),
   ...(additions(cook).some((one) => one.role === 'leavening') ? (['soda'] as const) : []),
-  'steam-flavour',
+  ...(additions(cook).some((one) => one.role !== 'leavening') ? (['steam-flavour'] as const) : []),
   'glowing-ring',
 ];
 

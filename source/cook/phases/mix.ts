@@ -63,7 +63,13 @@ export const mix: Phase = {
       values: ({ batch }) => ({ waterBoilsCelsius: batch.air.waterBoilsCelsius }),
     }),
     heatPause,
-    step('mix.dry', { items: (view) => inGroups(view, ['dry']) }),
+    step('mix.dry', {
+      values: (view) => ({
+        things: inGroups(view, ['dry']).length,
+        starch: cold(view).some(({ role }) => role === 'starch'),
+      }),
+      items: (view) => inGroups(view, ['dry']),
+    }),
     step('mix.wet', { items: (view) => inGroups(view, ['syrup', 'fat', 'water', 'salt']) }),
     step('mix.walls', {}),
   ],

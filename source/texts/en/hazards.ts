@@ -32,7 +32,7 @@ export const hazardTexts = {
   'hazard.glowing-ring.1': 'Set the pot on a trivet and touch nothing there.',
   'hazard.carry.cause': 'A full pot is carried past people',
   'hazard.carry.does': 'a bump burns',
-  'hazard.carry.1': 'Clear the path, pour low and away from you, do not scrape.',
+  'hazard.carry.1': 'Clear the path; pour low and away from you.',
   'hazard.emptied-pot.cause': 'The emptied pot is still very hot',
   'hazard.emptied-pot.does': 'water bursts into steam',
   'hazard.emptied-pot.1':
