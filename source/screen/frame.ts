@@ -102,7 +102,7 @@ const set = (ctx: Context, setting: Setting, size: Size, rows: number): Body | n
   const left = setting.withGlass ? glass(ctx, leftWidth, rows) : null;
   const width = size.columns - (left === null ? 0 : leftWidth);
   const measure = text(size, width);
-  const over = setting.withNumbers ? numbers(ctx, letterSizes(size).slice(-2), width) : null;
+  const over = setting.withNumbers ? numbers(ctx, [...letterSizes(size).slice(-2), 'slim'], width) : null;
   const top = action(ctx, { ...setting, width: setting.size === 'line' ? measure : width });
   if (top === null) return null;
   const under = bottom(ctx, setting, size, width, warningRows(rows));
@@ -112,12 +112,19 @@ const set = (ctx: Context, setting: Setting, size: Size, rows: number): Body | n
   return { lines: [...above, ...Array.from({ length: between }, () => blank), ...under], left, leftWidth };
 };
 
-/** A panel covers the action; what warns stays in sight below it where there is room. */
-const covered = (ctx: Context, lines: readonly Line[], size: Size, rows: number): Body => {
-  const warned = warnings(ctx, size.columns, Math.max(0, rows - lines.length));
+/** A panel covers the action; the glass stays beside it and what warns below it where there is room. */
+const covered = (ctx: Context, size: Size, rows: number): Body | null => {
+  const leftWidth = glassWidth(size.columns);
+  const left = glass(ctx, leftWidth, rows);
+  const beside = left === null ? null : panel(ctx, size.columns - leftWidth);
+  const goesBeside = beside !== null && beside.length <= rows;
+  const lines = goesBeside ? beside : panel(ctx, size.columns);
+  if (lines === null) return null;
+  const width = size.columns - (goesBeside ? leftWidth : 0);
+  const warned = warnings(ctx, text(size, width), Math.max(0, rows - lines.length));
   const between = rows - lines.length - warned.length;
   const under = between >= 0 ? [...Array.from({ length: between }, () => blank), ...warned] : [];
-  return { lines: [...lines, ...under].slice(0, rows), left: null, leftWidth: 0 };
+  return { lines: [...lines, ...under].slice(0, rows), left: goesBeside ? left : null, leftWidth };
 };
 
 /** Nothing fits: as much as there is room for, and a sign that it is not all. */
@@ -169,11 +176,10 @@ export const frame = (shown: Shown, size: Size, style: Style): Frame => {
   if (columns < smallest.columns || rows < smallest.rows)
     return { lines: filled(tooSmall(ctx, size)), clipped: false };
   const bodyRows = rows - frameRows;
-  const covers = panel(ctx, columns);
   const all = settings(size, shown);
-  let body = covers === null ? null : covered(ctx, covers, size, bodyRows);
+  let body = covered(ctx, size, bodyRows);
+  const isClipped = body !== null && body.left === null && (panel(ctx, columns)?.length ?? 0) > bodyRows;
   for (const setting of all) body ??= set(ctx, setting, size, bodyRows);
-  const isClipped = body === null || (covers !== null && covers.length > bodyRows);
   const last = all.at(-1);
   const { lines, left, leftWidth } = body ?? clipped(ctx, last ?? (all[0] as Setting), size, bodyRows);
   const inner = Array.from({ length: bodyRows }, (_, index) =>
@@ -187,6 +193,6 @@ export const frame = (shown: Shown, size: Size, style: Style): Frame => {
       lastEventsRow(ctx, columns),
       keysRow(ctx, columns),
     ]),
-    clipped: isClipped,
+    clipped: isClipped || body === null,
   };
 };

@@ -95,6 +95,15 @@ describe('a reading', () => {
     expect(keyboard.state.entry?.text).toBe('2.3.8');
     expect(keyboard.state.notice?.id).toBe('typed.nothing');
     expect(keyboard.press('\u007f').state.notice).toBeNull();
+    expect(keyboard.state.entry?.text).toBe('2.3.');
+  });
+
+  it('that was not taken is replaced by whatever is typed next, never added to', async () => {
+    const queried = { kind: 'queried', because: { id: 'typed.nothing' }, typed: '2.3.8' } as const;
+    expect(new Keyboard(await boiling()).tell(queried).press('238\r').typed).toEqual(['238']);
+    expect(new Keyboard(await boiling()).tell(queried).press(':heat low\r').typed).toEqual(['heat low']);
+    expect(new Keyboard(await boiling()).tell(queried).press('p').wait(200).typed).toEqual(['pot off']);
+    expect(new Keyboard(await boiling()).tell(queried).press('\r').typed).toEqual(['2.3.8']);
   });
 });
 

@@ -126,6 +126,11 @@ export class CookAtTheScreen {
     await this.until(String(what), (text) => what.test(text) || what.test(flat(text)));
   }
 
+  /** Wait until the bell has rung so many times. */
+  async hears(rings: number): Promise<void> {
+    await this.until(`${rings} rings`, () => this.raw.split('\u0007').length - 1 >= rings);
+  }
+
   async saysNoMore(what: RegExp): Promise<void> {
     await this.until(`no ${what}`, (text) => !what.test(flat(text)));
   }
@@ -189,7 +194,11 @@ export class CookAtTheScreen {
 
   /** At the end of a test: nothing is left running. */
   async close(): Promise<void> {
-    if (!this.#over) this.kill('SIGKILL');
+    try {
+      if (!this.#over) this.kill('SIGKILL');
+    } catch {
+      // It ended by itself, a moment ago.
+    }
     await this.#ended;
     this.#terminal.dispose();
   }

@@ -42,6 +42,9 @@ const moves: readonly Move[] = [
 /** What is different once something was taken: the last events, the keys that work now. No running number. */
 const essence = (cook: TimedCook): string => cook.rows.slice(-2).join('\n');
 
+/** A line that is half typed is no answer yet. */
+const isTyping = (cook: TimedCook): boolean => (cook.rows.at(-1) ?? '').startsWith('Enter takes it');
+
 const nextMove = (cook: TimedCook, pot: Pot, seconds: number): string => {
   const text = cook.flat;
   const keys = moves.find(({ on }) => on.test(text))?.does(cook, pot, seconds) ?? ' ';
@@ -63,7 +66,7 @@ export const follow = async (cook: TimedCook, ends: RegExp, most = 120): Promise
     cook.passes(seconds);
     const before = essence(cook);
     const keys = nextMove(cook, pot, seconds);
-    await cook.pressesUntil(keys, () => essence(cook) !== before);
+    await cook.pressesUntil(keys, () => essence(cook) !== before && !isTyping(cook));
   }
   throw new Error(`not there after ${most} moves:\n${cook.text}`);
 };

@@ -4,7 +4,12 @@ import { type ChooserId, chooserNow, optionsOf } from './choosers.js';
 import type { Key } from './key.js';
 
 /** A line that is being typed. `digits`: it began with a digit, and only what belongs to a reading joins it. */
-export type Entry = { readonly text: string; readonly of: 'digits' | 'words' };
+export type Entry = {
+  readonly text: string;
+  readonly of: 'digits' | 'words';
+  /** It was not taken: Backspace corrects it, any other key begins anew, so that nothing is typed behind a mistake. */
+  readonly returned?: boolean;
+};
 
 type Waiting = { readonly key: Key; readonly at: number };
 
@@ -76,7 +81,8 @@ const helpWords = ['help', '?'];
 const leaveWords = ['q', 'quit', 'exit', 'leave'];
 
 /** Whether a key would command something, as things stand. Digits, Enter and Backspace never do. */
-const isCommand = (key: Key, { entry }: InputState): boolean => {
+const isCommand = (key: Key, { entry: shown }: InputState): boolean => {
+  const entry = shown?.returned ? null : shown;
   if (key.kind !== 'char' || isDigit(key.char)) return false;
   if (entry === null) return key.char !== ':';
   if (entry.of === 'words') return false;
@@ -149,7 +155,7 @@ const withoutLast = (text: string): string =>
 const backspace = (state: InputState): InputState => {
   if (state.entry === null) return { ...state, chooser: null, help: false };
   const text = withoutLast(state.entry.text);
-  return { ...state, entry: text === '' ? null : { ...state.entry, text } };
+  return { ...state, entry: text === '' ? null : { ...state.entry, text, returned: false } };
 };
 
 const char = (state: InputState, typed: string, at: number, situation: Situation): Stepped => {
@@ -171,7 +177,8 @@ const char = (state: InputState, typed: string, at: number, situation: Situation
 
 /** One key, at its moment, that is known to be no part of a burst. */
 const handle = (before: InputState, key: Key, at: number, situation: Situation): Stepped => {
-  const state = { ...before, notice: null };
+  const begins = key.kind === 'char' && before.entry?.returned === true;
+  const state = { ...before, notice: null, entry: begins ? null : before.entry };
   if (key.kind === 'interrupt')
     return before.leaving
       ? { state, effects: [{ kind: 'leave', how: 'interrupted' }] }
@@ -261,7 +268,8 @@ export const stepInput = (
       return { state: stepped.state, effects: [...due.effects, ...stepped.effects] };
     }
     case 'paste': {
-      const text = ((state.entry?.text ?? '') + event.text).slice(0, longestEntry);
+      const begun = state.entry?.returned ? '' : (state.entry?.text ?? '');
+      const text = (begun + event.text).slice(0, longestEntry);
       if (text.trim() === '' || state.leaving) return still(state);
       return still({
         ...state,
@@ -283,7 +291,7 @@ export const stepInput = (
       return still({
         ...state,
         notice: event.because,
-        entry: back ? { text: event.typed ?? '', of } : state.entry,
+        entry: back ? { text: event.typed ?? '', of, returned: true } : state.entry,
       });
     }
   }

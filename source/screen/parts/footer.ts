@@ -9,12 +9,12 @@ const joined = (items: readonly Line[], gap: number): Line =>
 /** What happened last, newest first, as much as fits on one row. */
 export const lastEventsRow = (ctx: Context, columns: number): Line => {
   const { events, printer } = ctx.shown;
-  const items = events.map(
-    ({ t, said }): Line => [
-      span(`${printer.clock(t)} `, 'faint'),
-      span(ctx.say(said).replaceAll('\n', ' ').toLowerCase(), 'faint'),
-    ],
-  );
+  const items = events.map(({ t, said }): Line => {
+    const text = ctx.say(said).replaceAll('\n', ' ');
+    // What was shouted is over, and said quietly.
+    const quiet = said.id.endsWith('.shout') ? text.toLowerCase() : text;
+    return [span(`${printer.clock(t)} ${quiet}`, 'faint')];
+  });
   const fits = items.filter((_, index) => lineWidth(joined(items.slice(0, index + 1), 4)) <= columns);
   return joined(fits, 4);
 };

@@ -132,12 +132,12 @@ export const glass = (ctx: Context, width: number, height: number): readonly Lin
     const row = rowOf(celsius);
     if (inside(celsius) && isFree(row)) put(row, { number: scale.number(celsius) });
   }
-  const textCells = width - 10;
+  const textCells = width - 11;
   return rows.map((row) => [
     span(row.number.padStart(4), row.numberLook),
     span(` ${row.axis} `, row.axis === signs.axis ? 'faint' : 'plain'),
     span(padded(row.band, 2), 'plain'),
     span(' '),
-    span(padded(cut(row.text, textCells), textCells), row.textLook),
+    span(padded(cut(row.text, textCells), textCells + 1), row.textLook),
   ]);
 };

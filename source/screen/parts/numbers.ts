@@ -2,7 +2,7 @@ import { message } from '../../texts/message.js';
 import { blockLetters, type LetterSize } from '../block-letters.js';
 import type { Context } from '../context.js';
 import type { Look } from '../looks.js';
-import { type Line, lineWidth, type Span, span } from '../text.js';
+import { cut, type Line, lineWidth, padded, type Span, span } from '../text.js';
 
 /** A number to be read from two metres, its unit and what it is. */
 type Big = { readonly text: string; readonly label: string; readonly look: Look };
@@ -72,6 +72,10 @@ const numbersOf = (ctx: Context): readonly Big[] | null => {
   return phase === 'fold' || phase === 'pull' ? handNumbers(ctx) : null;
 };
 
+/** Where each number's column begins, as shares of the width: the window is the widest. */
+const columnsAt = [0, 0.28, 0.67] as const;
+const gap = 2;
+
 /** Rows of letters, one number after the other, each in a column of its own so that it stays where it is. */
 const beside = (
   bigs: readonly Big[],
@@ -79,18 +83,21 @@ const beside = (
   width: number,
   ctx: Context,
 ): readonly Line[] | null => {
-  const column = Math.floor(width / 3);
-  const drawn = bigs.map((big) => blockLetters(big.text, size, column - 2, ctx.ascii));
+  const from = columnsAt.map((share) => Math.floor(share * width));
+  const cells = bigs.map((_, nth) => (from[nth + 1] ?? width) - (from[nth] ?? 0));
+  const drawn = bigs.map((big, nth) => blockLetters(big.text, size, (cells[nth] ?? 0) - gap, ctx.ascii));
   if (drawn.some((one) => one === null)) return null;
   const height = Math.max(...drawn.map((one) => one?.length ?? 0));
   const row = (index: number): Line =>
-    bigs.flatMap((big, nth): readonly Span[] => {
+    bigs.map((big, nth): Span => {
       const letters = drawn[nth] ?? [];
       // Digits stand on one ground line.
       const text = letters[index - (height - letters.length)] ?? '';
-      return [span(text.padEnd(column), big.look)];
+      return span(padded(text, cells[nth] ?? 0), big.look);
     });
-  const labels: Line = bigs.map((big) => span(big.label.slice(0, column - 2).padEnd(column), 'faint'));
+  const labels: Line = bigs.map((big, nth) =>
+    span(padded(cut(big.label, (cells[nth] ?? gap) - gap), cells[nth] ?? 0), 'faint'),
+  );
   return [...Array.from({ length: height }, (_, index) => row(index)), labels];
 };
 

@@ -90,7 +90,7 @@ export const screenTexts = {
   'screen.reading': 'now',
   'screen.ghost': 'in 1 min',
   'screen.target': 'target',
-  'screen.hands-limit': 'hands, below',
+  'screen.hands-limit': 'for hands',
   'screen.middle': 'middle',
   'screen.take-off': (v: { about: string }) => `off the ring in ${v.about}`,
   'screen.take-off.now': 'off the ring now',
