@@ -53,7 +53,8 @@ const grams = (rest: string): number | null => {
 };
 
 const room: Reader = (rest, advice) => {
-  const parts = rest.split(' ').filter((part) => part !== '');
+  // "19 c 60 %": a unit belongs to the number before it.
+  const parts = rest.replaceAll(/(\d) (?=[cf%°])/g, '$1').split(' ');
   const celsius = parts.flatMap((part) => {
     const read = part.includes('%') ? null : temperature(part, advice);
     return read === null ? [] : [toCelsius(read.value, read.unit)];

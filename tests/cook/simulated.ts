@@ -104,11 +104,12 @@ export class SimulatedCook {
   }
 
   #turn(): void {
-    const { step, offTheHeat, question } = this.play.advice;
+    const { step, offTheHeat, question, waits } = this.play.advice;
     const pot = this.#pot.state();
-    if (offTheHeat || question !== null) this.#after(...this.#answer());
+    if (waits !== null) this.#wait(waits.until - this.play.t);
+    else if (offTheHeat || question !== null) this.#after(...this.#answer());
     else if (step === 'hands.measure') this.#measure();
-    else if (step === 'boil.still' || step === 'boil.last') this.#readAfter();
+    else if (step === 'boil.still' || step === 'boil.last') this.#boilOn();
     else if (step === 'dissolve.stir' && pot.celsius < 88) this.#readAfter();
     else if (step === 'boil.start' && pot.celsius < pot.boilsCelsius - 0.3) this.#readAfter();
     else this.#after(...this.#act());
@@ -134,9 +135,21 @@ export class SimulatedCook {
     this.#type(typed);
   }
 
+  /** By the thermometer, or by cold water alone when the next test is due. */
+  #boilOn(): void {
+    const { timers } = this.play.advice;
+    const due = timers.find(({ id }) => id === 'test-due')?.until ?? null;
+    if (due === null) this.#readAfter();
+    else {
+      this.#wait(Math.max(10, due + 5 - this.play.t));
+      this.#type('pot off');
+    }
+  }
+
   #readAfter(): void {
     this.#wait(Math.max(8, this.play.advice.nextReadingSeconds ?? 60));
-    if (!this.play.advice.offTheHeat && this.play.advice.question === null) this.#read();
+    const { offTheHeat, question } = this.play.advice;
+    if (!offTheHeat && question === null && this.play.cook.thermometer) this.#read();
   }
 
   #measure(): void {
