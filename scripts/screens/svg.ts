@@ -67,96 +67,103 @@ const arms: Readonly<Record<string, readonly [number, number, number, number]>> 
   '╻': [0, 0, 2, 0],
 };
 
-const rect = (x: number, y: number, width: number, height: number, fill: string, opacity = 1): string =>
-  `<rect x="${x}" y="${y}" width="${width}" height="${height}" fill="${fill}"${opacity === 1 ? '' : ` opacity="${opacity}"`}/>`;
+/** Shapes of one colour are one path: a picture of thousands of rectangles is a heavy one. */
+class Shapes {
+  readonly #paths = new Map<string, string[]>();
 
-const drawn = (char: string, x: number, y: number, ink: string): string | null => {
+  add(x: number, y: number, width: number, height: number, fill: string, opacity = 1): void {
+    const key = `fill="${fill}"${opacity === 1 ? '' : ` opacity="${opacity}"`}`;
+    const path = this.#paths.get(key) ?? [];
+    path.push(`M${x} ${y}h${width}v${height}h-${width}z`);
+    this.#paths.set(key, path);
+  }
+
+  get svg(): string {
+    return [...this.#paths].map(([key, path]) => `<path ${key} d="${path.join('')}"/>`).join('\n');
+  }
+}
+
+/** Draws a block or a line; false for anything else. */
+const draw = (shapes: Shapes, char: string, x: number, y: number, ink: string): boolean => {
   const quarter = quarters[char];
   if (quarter !== undefined) {
     const [w, h] = [cell.width / 2, cell.height / 2];
-    return quarter
-      .map((full, index) => (full ? rect(x + (index % 2) * w, y + Math.floor(index / 2) * h, w, h, ink) : ''))
-      .join('');
+    quarter.forEach((full, index) => {
+      if (full) shapes.add(x + (index % 2) * w, y + Math.floor(index / 2) * h, w, h, ink);
+    });
+    return true;
   }
   const part = eighths.indexOf(char);
-  if (part >= 0) return rect(x, y, (cell.width * (part + 1)) / 8, cell.height, ink);
+  if (part >= 0) shapes.add(x, y, (cell.width * (part + 1)) / 8, cell.height, ink);
   const shade = shades[char];
-  if (shade !== undefined) return rect(x, y, cell.width, cell.height, ink, shade);
+  if (shade !== undefined) shapes.add(x, y, cell.width, cell.height, ink, shade);
   const arm = arms[char];
-  if (arm === undefined) return null;
+  if (arm === undefined) return part >= 0 || shade !== undefined;
   const [cx, cy] = [x + cell.width / 2, y + cell.height / 2];
   const thick = (weight: number): number => (weight === 2 ? 3 : 1);
   const [up, right, down, left] = arm;
-  return [
-    up ? rect(cx - thick(up) / 2, y, thick(up), cell.height / 2 + thick(up) / 2, ink) : '',
-    down
-      ? rect(cx - thick(down) / 2, cy - thick(down) / 2, thick(down), cell.height / 2 + thick(down) / 2, ink)
-      : '',
-    left ? rect(x, cy - thick(left) / 2, cell.width / 2 + thick(left) / 2, thick(left), ink) : '',
-    right
-      ? rect(
-          cx - thick(right) / 2,
-          cy - thick(right) / 2,
-          cell.width / 2 + thick(right) / 2,
-          thick(right),
-          ink,
-        )
-      : '',
-  ].join('');
+  const [across, along] = [cell.width / 2, cell.height / 2];
+  if (up) shapes.add(cx - thick(up) / 2, y, thick(up), along + thick(up) / 2, ink);
+  if (down) shapes.add(cx - thick(down) / 2, cy - thick(down) / 2, thick(down), along + thick(down) / 2, ink);
+  if (left) shapes.add(x, cy - thick(left) / 2, across + thick(left) / 2, thick(left), ink);
+  if (right)
+    shapes.add(cx - thick(right) / 2, cy - thick(right) / 2, across + thick(right) / 2, thick(right), ink);
+  return true;
 };
 
 const escaped = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
+type Run = { readonly x: number; text: string; readonly paint: Paint };
+
+const textOf = ({ x, text, paint }: Run, y: number): string => {
+  const kept = text.trimEnd();
+  const bold = paint.bold ? ' font-weight="bold"' : '';
+  return `<text x="${x}" y="${y + 13.5}" fill="${paint.ink}"${bold} textLength="${kept.length * cell.width}">${escaped(kept)}</text>`;
+};
+
+type Layers = { readonly under: Shapes; readonly over: Shapes };
+
+/** One row: its grounds, blocks and lines go to the layers, its letters come back as runs of one look. */
+const runsOf = (line: headless.IBufferLine, columns: number, y: number, layers: Layers): readonly Run[] => {
+  const runs: Run[] = [];
+  let current: Run | null = null;
+  for (let column = 0; column < columns; column += 1) {
+    const at = line.getCell(column);
+    if (at === undefined) continue;
+    const char = at.getChars() || ' ';
+    const paint = paintOf(at);
+    const x = margin + column * cell.width;
+    if (paint.ground !== null) layers.under.add(x, y, cell.width, cell.height, paint.ground);
+    const isSame = current?.paint.ink === paint.ink && current.paint.bold === paint.bold;
+    if (draw(layers.over, char, x, y, paint.ink)) current = null;
+    else if (current !== null && isSame) current.text += char;
+    else {
+      current = char === ' ' ? null : { x, text: char, paint };
+      if (current !== null) runs.push(current);
+    }
+  }
+  return runs;
+};
+
 /** What stands in a terminal, as a picture: letters as text, blocks and lines as shapes, so that it looks alike everywhere. */
 export const svgOf = (terminal: headless.Terminal, title: string): string => {
   const { cols, rows, buffer } = terminal;
-  const parts: string[] = [];
-  for (let row = 0; row < rows; row += 1) {
+  const layers: Layers = { under: new Shapes(), over: new Shapes() };
+  const texts = Array.from({ length: rows }, (_, row) => {
     const line = buffer.active.getLine(buffer.active.baseY + row);
     const y = margin + row * cell.height;
-    let run: { x: number; text: string; paint: Paint } | null = null;
-    const flush = (): void => {
-      if (run !== null && run.text.trim() !== '') {
-        const { x, text, paint } = run;
-        const kept = text.trimEnd();
-        parts.push(
-          `<text x="${x}" y="${y + 13.5}" fill="${paint.ink}"${paint.bold ? ' font-weight="bold"' : ''} textLength="${kept.length * cell.width}" xml:space="preserve">${escaped(kept)}</text>`,
-        );
-      }
-      run = null;
-    };
-    for (let column = 0; column < cols; column += 1) {
-      const at = line?.getCell(column);
-      if (at === undefined) continue;
-      const char = at.getChars() || ' ';
-      const paint = paintOf(at);
-      const x = margin + column * cell.width;
-      if (paint.ground !== null) parts.push(rect(x, y, cell.width, cell.height, paint.ground));
-      const shape = drawn(char, x, y, paint.ink);
-      if (shape !== null) {
-        flush();
-        parts.push(shape);
-        continue;
-      }
-      if (
-        run !== null &&
-        (run as { paint: Paint }).paint.ink === paint.ink &&
-        (run as { paint: Paint }).paint.bold === paint.bold
-      ) {
-        (run as { text: string }).text += char;
-      } else {
-        flush();
-        if (char !== ' ') run = { x, text: char, paint };
-      }
-    }
-    flush();
-  }
+    return line === undefined ? [] : runsOf(line, cols, y, layers).map((run) => textOf(run, y));
+  }).flat();
   const [width, height] = [cols * cell.width + 2 * margin, rows * cell.height + 2 * margin];
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="DejaVu Sans Mono, Menlo, Consolas, monospace" font-size="15" shape-rendering="crispEdges">
 <title>${escaped(title)}</title>
-${rect(0, 0, width, height, colours.ground)}
-${parts.join('\n')}
+<path fill="${colours.ground}" d="M0 0h${width}v${height}h-${width}z"/>
+${layers.under.svg}
+${layers.over.svg}
+<g xml:space="preserve">
+${texts.join('\n')}
+</g>
 </svg>
 `;
 };

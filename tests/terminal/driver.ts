@@ -5,6 +5,8 @@ import headless from '@xterm/headless';
 
 const esc = '\u001b';
 const enter = '\r';
+const frameBegins = `${esc}[?2026h`;
+const frameEnds = `${esc}[?2026l`;
 
 export type Opening = {
   readonly columns?: number;
@@ -36,6 +38,8 @@ export class CookAtTheScreen {
   readonly #lookers = new Set<() => void>();
   readonly #ended: Promise<{ code: number; signal: number }>;
   #over = false;
+  /** The end of what the emulator has drawn so far. */
+  #drawn = '';
   /** Everything that was written to the terminal. */
   raw = '';
 
@@ -51,7 +55,10 @@ export class CookAtTheScreen {
     });
     this.#pty.onData((data) => {
       this.raw += data;
-      this.#terminal.write(data, () => this.#look());
+      this.#terminal.write(data, () => {
+        this.#drawn = (this.#drawn + data).slice(-4096);
+        this.#look();
+      });
     });
     // The emulator answers what a program asks of a terminal.
     this.#terminal.onData((answer) => {
@@ -99,7 +106,9 @@ export class CookAtTheScreen {
     return this.#terminal.buffer.active.type === 'alternate';
   }
 
+  /** A frame that is half drawn is no screen: the program says where each begins and ends. */
   #look(): void {
+    if (this.#drawn.lastIndexOf(frameBegins) > this.#drawn.lastIndexOf(frameEnds)) return;
     for (const looker of [...this.#lookers]) looker();
   }
 
@@ -182,6 +191,24 @@ export class CookAtTheScreen {
 
   kill(signal: NodeJS.Signals): void {
     process.kill(this.#pty.pid, signal);
+  }
+
+  /** The terminal goes away under the program; resolves when the program is gone too. */
+  async closesTheWindow(): Promise<void> {
+    (this.#pty as unknown as { destroy(): void }).destroy();
+    const lives = (): boolean => {
+      try {
+        process.kill(this.#pty.pid, 0);
+        return !/^State:\s+Z/m.test(readFileSync(`/proc/${this.#pty.pid}/status`, 'utf8'));
+      } catch {
+        return false;
+      }
+    };
+    const until = Date.now() + patience;
+    while (lives()) {
+      if (Date.now() > until) throw new Error('it runs on without a terminal');
+      await new Promise((resolve) => setTimeout(resolve, 20));
+    }
   }
 
   /** How the program ended. */
