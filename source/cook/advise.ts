@@ -8,6 +8,7 @@ import type { Advice, Asked, Countdown, OpenTroubleAdvice, Trail, Warning } from
 import { activePhases, headline, isBefore } from './candy.js';
 import type { Cook, Unsettled } from './cook.js';
 import { takeOffAt, target } from './evidence.js';
+import { gapComesFirst, gapHeadline, gapQuestion } from './gap.js';
 import { belongsHere, evidenceHazards, pastKelvin, rateOfRise, warnedSince } from './hazards/evidence.js';
 import { byUrgency, type EvidenceHazard, type Hazard, type HazardId, responseOf } from './hazards/hazard.js';
 import { reportOf } from './hazards/reports.js';
@@ -74,8 +75,9 @@ const warningsOf = (view: View): readonly Warning[] => {
   return [...reported, ...seen].sort(byUrgency);
 };
 
-/** The step that the headline shows: the first open one, unless the pot has to come off first. */
+/** The step that the headline shows: the first open one, unless the pot has to come off, or to be looked at, first. */
 const stepShown = (view: View): Step | null => {
+  if (gapComesFirst(view)) return null;
   const phase = headline(view.cook);
   if (view.offTheHeat && isBefore(phase, 'test')) return stepById('boil.off') ?? null;
   return stepAt(view.cook, phaseOf(phase));
@@ -114,6 +116,7 @@ const questionOf = (view: View, step: Step | null, told: Instruction | null): As
       kind: 'safety',
     };
   }
+  if (cook.gap !== null) return gapQuestion();
   if (unsettled !== undefined) {
     return {
       id: `unsettled.${unsettled}`,
@@ -277,6 +280,7 @@ const headlineOf = (view: View, step: Step | null, told: Instruction | null) => 
       told: true,
     };
   }
+  if (gapComesFirst(view)) return gapHeadline(view.cook);
   const one = step ?? (stepById('over.end') as Step);
   return {
     step: one.id,

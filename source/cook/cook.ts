@@ -117,6 +117,8 @@ export type Cook = {
   readonly undoes: number | null;
   /** Physical acts that were taken back and not said anew. */
   readonly unsettled: readonly Unsettled[];
+  /** Nothing could be heard for so long, and nobody has said since what became of the pot. */
+  readonly gap: { readonly seconds: number; readonly sure: boolean } | null;
   /** The `seq` of every event that an undo has voided. */
   readonly voided: readonly number[];
 

@@ -7,6 +7,7 @@ import { divide, headline, isBefore, portionsIn } from './candy.js';
 import type { Cook, Unsettled } from './cook.js';
 import type { CookEvent, EventKind, Happened, TroubleName } from './event.js';
 import { afterReading, afterTest, agreeToDoubt, dismissDoubt, noteEvidence } from './evidence.js';
+import { afterGap } from './gap.js';
 import { warnedSince } from './hazards/evidence.js';
 import { afterMiddle } from './middle.js';
 import { enter, moveOn, moveTo, poured, provenBy } from './moves.js';
@@ -24,7 +25,7 @@ const settled = (cook: Cook, what: Unsettled): Pick<Cook, 'unsettled'> => ({
 
 const setPot = (cook: Cook, on: boolean, t: number, said: boolean): Cook => {
   const set = noteEvidence(
-    { ...cook, potOn: { on, t, said }, ...settled(cook, 'pot') },
+    { ...cook, potOn: { on, t, said }, gap: null, ...settled(cook, 'pot') },
     { kind: 'pot', t, on },
   );
   if (set.pouredAt !== null || set.stopped) return set;
@@ -104,7 +105,7 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
     if (cook.pouredAt !== null) return cook;
     const atTest = headline(cook) === 'test' ? cook : moveTo(cook, 'test', event.t);
     const off = potIsOff(atTest) ? atTest : { ...atTest, potOn: { on: false, t: event.t, said: false } };
-    return afterTest(off, event.outcome, event.t);
+    return afterTest({ ...off, gap: null }, event.outcome, event.t);
   },
   done: (cook, event) => {
     const told = troubleTold(cook, event.step, event.t);
@@ -163,7 +164,7 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
     return warms({ ...cook, troubles: [...open, opened] }, event.name, event.t);
   },
   over: (cook, event) => ({ ...cook, troubles: cook.troubles.filter((one) => one.name !== event.name) }),
-  at: (cook, event) => moveTo({ ...cook, ...settled(cook, 'pour') }, event.phase, event.t),
+  at: (cook, event) => moveTo({ ...cook, gap: null, ...settled(cook, 'pour') }, event.phase, event.t),
   stop: (cook, event) => {
     if (headline(cook) === 'over') return cook;
     const everything = portionsIn(cook.candy);
@@ -172,6 +173,7 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
         ...cook,
         troubles: cook.troubles.filter(({ name }) => !ofTheCandy.includes(name)),
         stopped: true,
+        gap: null,
         offSince: null,
         offBy: null,
         candy: { clean: everything },
@@ -189,6 +191,7 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
   count: (cook, event) => ({ ...cook, counted: event.pieces }),
   note: (cook) => cook,
   mark: (cook) => cook,
+  gap: afterGap,
 };
 
 /** What one event does. An unknown kind from a newer program is kept in the list and changes nothing. */

@@ -73,7 +73,9 @@ export type CookEvent =
   | { readonly kind: 'weigh'; readonly grams: number; readonly pieces: number | null }
   | { readonly kind: 'count'; readonly pieces: number }
   | { readonly kind: 'note'; readonly text: string }
-  | { readonly kind: 'mark'; readonly what: string };
+  | { readonly kind: 'mark'; readonly what: string }
+  /** Nothing could be heard for so long: the program was not running, or the machine slept. `sure`: by its own clock. */
+  | { readonly kind: 'gap'; readonly seconds: number; readonly sure: boolean };
 
 export type EventKind = CookEvent['kind'];
 

@@ -71,7 +71,7 @@ const ofTheMass = {
 
 /** The syrup lies on the slab. */
 export const poured = (cook: Cook, t: number): Cook => {
-  const settled = { ...cook, unsettled: cook.unsettled.filter((what) => what !== 'pour') };
+  const settled = { ...cook, gap: null, unsettled: cook.unsettled.filter((what) => what !== 'pour') };
   if (cook.pouredAt !== null) return settled;
   return {
     ...settled,

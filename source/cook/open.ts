@@ -83,6 +83,7 @@ export const openCook = (event: Opened): Cook => {
     raised: {},
     undoes: null,
     unsettled: [],
+    gap: null,
     voided: [],
     weighed: null,
     tenPieces: null,

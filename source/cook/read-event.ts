@@ -56,6 +56,7 @@ const events = z.discriminatedUnion('kind', [
   z.object({ kind: kind('count'), pieces: finite.check(z.minimum(0)) }),
   z.object({ kind: kind('note'), text: z.string() }),
   z.object({ kind: kind('mark'), what: z.string() }),
+  z.object({ kind: kind('gap'), seconds: finite.check(z.minimum(0)), sure: z.boolean() }),
 ]);
 
 const stamp = z.object({ seq, t: finite.check(z.minimum(0)) });

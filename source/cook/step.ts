@@ -14,7 +14,8 @@ const appended = (cook: Cook, event: Happened): Happened[] => {
   return log;
 };
 
-const byHands = (event: Happened): boolean => event.kind !== 'reading' || event.by === 'hands';
+const byHands = (event: Happened): boolean =>
+  event.kind === 'reading' ? event.by === 'hands' : event.kind !== 'gap';
 
 const apply = (cook: Cook, event: Happened): Cook => {
   const t = Math.max(cook.t, event.t);

@@ -458,6 +458,18 @@ export const cookTexts = {
   },
   'trouble.more.shout': 'DO THIS NEXT',
   'trouble.glass.ask': 'Is there any glass in or near the pot? yes or no.',
+  'gap.look.say': (v: { thermometer: boolean; read: boolean }) =>
+    v.thermometer && !v.read
+      ? 'Look at the pot, then read the thermometer. Only then go on.'
+      : 'Look at the pot and say where it is. Only then go on.',
+  'gap.look.why': (v: { seconds: number; sure: boolean; on: boolean }, p: Printer) => {
+    const passed = `${v.sure ? '' : 'By the wall clock, '}${p.time(v.seconds)} passed in which nothing could be heard here`;
+    return v.on
+      ? `${sentence(passed)} It may have boiled on all the time. Dark or smoking: ring off, lid on, leave it alone.`
+      : `${sentence(passed)} Syrup that has set in the pot: water 60ml, and back to the boil.`;
+  },
+  'gap.look.shout': 'LOOK AT\nTHE POT',
+  'gap.ask': 'What is true now? pot on (the ring), pot off, at fold (it was poured), or stop (it is given up).',
   'unsettled.ask': (v: { what: string }) =>
     ({
       heat: 'That was taken back. What is the heat at now?',
