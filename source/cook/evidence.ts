@@ -18,8 +18,12 @@ const rememberedReadings = 6;
 /** A reading is of the same moment as a test within this, seconds. */
 const sameMomentSeconds = 180;
 
-/** After a test that fell short: how much further to boil, kelvin, for one stage short and for more. Trade: "a couple of degrees". */
-const furtherKelvin = { oneStage: 1.5, more: 4 } as const;
+/**
+ * After a test that fell short: at least and at most so much further, kelvin, for one stage short and for more. Trade:
+ * "a couple of degrees". Between them by what dial and fingers together say is missing: a checked thermometer is known
+ * better than a ball is felt. Our judgement.
+ */
+const furtherKelvin = { oneStage: [0.4, 1.5], more: [1, 4] } as const;
 /** The take-off is never moved up beyond the top of the window by more than this, kelvin. Our judgement. */
 const furthestKelvin = 6;
 
@@ -119,16 +123,20 @@ export const dismissDoubt = (cook: Cook): Cook =>
 
 const firm: readonly ColdWaterTest['outcome'][] = ['firm ball', 'hard ball', 'soft crack', 'hard crack'];
 
-/** The take-off after a test that fell short: a couple of degrees above where it was tested. */
+/** The take-off after a test that fell short: some way above where it was tested. The test has been weighed in. */
 const movedUp = (cook: Cook, outcome: ColdWaterOutcome, readCelsius: number | null): number => {
   if (judge(cook, outcome) !== 'short' || cook.readingsTaken === 0 || !cook.thermometer)
     return cook.takeOffCelsius;
   const { curve } = cook.batch;
+  const believed = believe(cook.estimate, target(cook), cook.t, curve, cook.hob)?.celsius;
   // Nobody read it just now: what is believed of it.
-  const tested = readCelsius ?? believe(cook.estimate, target(cook), cook.t, curve, cook.hob)?.celsius;
-  if (tested === undefined) return cook.takeOffCelsius;
-  const wanted =
-    tested + (stagesFromTarget(cook, outcome) === -1 ? furtherKelvin.oneStage : furtherKelvin.more);
+  const tested = readCelsius ?? believed;
+  if (tested === undefined || believed === undefined) return cook.takeOffCelsius;
+  // A slip of the eye, or a pot that came off late, is no place to go on from.
+  const from = Math.min(tested, Math.max(believed, cook.takeOffCelsius));
+  const [least, far] = furtherKelvin[stagesFromTarget(cook, outcome) === -1 ? 'oneStage' : 'more'];
+  const missing = cook.batch.target.aimCelsius - believed;
+  const wanted = from + Math.min(far, Math.max(least, missing));
   const most = cook.batch.target.todayCelsius[1] + furthestKelvin;
   return Math.max(cook.takeOffCelsius, Math.min(wanted, most));
 };
@@ -142,6 +150,6 @@ export const afterTest = (cook: Cook, outcome: ColdWaterTest['outcome'], t: numb
     nearSince: cook.nearSince ?? (firm.includes(outcome) ? t : null),
   };
   if (outcome === 'unsure') return tested;
-  const moved = { ...tested, takeOffCelsius: movedUp(cook, outcome, celsius) };
-  return noteEvidence(moved, { kind: 'cold water', t, outcome });
+  const noted = noteEvidence(tested, { kind: 'cold water', t, outcome });
+  return { ...noted, takeOffCelsius: movedUp(noted, outcome, celsius) };
 };
