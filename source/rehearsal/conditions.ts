@@ -36,9 +36,14 @@ type Kind = Thermometer['kind'];
 
 /** What a person reads off by, and what an unchecked one is off by, kelvin. Our judgement. */
 const readingNoise: Readonly<Record<Kind, number>> = { dial: 0.5, digital: 0.2, glass: 0.4, infrared: 1.5 };
-const uncheckedOffset: Readonly<Record<Kind, number>> = { dial: 2.5, digital: 0.8, glass: 1.2, infrared: 2.5 };
-/** What is left after a check, kelvin, and how far a scale is stretched: the program's own priors, kitchen/correction.ts. */
-const checkedOffset = 0.3;
+const uncheckedOffset: Readonly<Record<Kind, number>> = {
+  dial: 2.5,
+  digital: 0.8,
+  glass: 1.2,
+  infrared: 2.5,
+};
+/** What is left after a check, kelvin (a dial is read at an angle), and how far a scale is stretched (kitchen/correction.ts). Our judgement. */
+const checkedOffset: Readonly<Record<Kind, number>> = { dial: 0.5, digital: 0.3, glass: 0.4, infrared: 1.5 };
 const stretchSd = 0.01;
 const lagSeconds: Readonly<Record<Kind, number>> = { dial: 12, digital: 4, glass: 10, infrared: 1 };
 const eightFahrenheit = 8 / 1.8;
@@ -51,7 +56,7 @@ const trueDial = (batch: Batch, use: 'pot' | 'middle', chance: Chance): TrueDial
   const checked = found.iceShownCelsius !== null || found.boilsShownCelsius !== null;
   return {
     unit: found.unit,
-    offsetKelvin: (checked ? checkedOffset : uncheckedOffset[found.kind]) * chance.normal(),
+    offsetKelvin: (checked ? checkedOffset : uncheckedOffset)[found.kind] * chance.normal(),
     stretch: stretchSd * chance.normal(),
     noiseSdKelvin: readingNoise[found.kind],
   };

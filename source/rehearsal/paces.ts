@@ -40,12 +40,13 @@ export const stepSeconds: Readonly<Record<string, number>> = {
 };
 
 /** A list is read aloud in under a minute, a line at once. */
-export const questionSeconds: Readonly<Record<'pause' | 'safety' | 'reading' | 'what is true now', number>> = {
-  pause: 40,
-  safety: 5,
-  reading: 4,
-  'what is true now': 3,
-};
+export const questionSeconds: Readonly<Record<'pause' | 'safety' | 'reading' | 'what is true now', number>> =
+  {
+    pause: 40,
+    safety: 5,
+    reading: 4,
+    'what is true now': 3,
+  };
 
 type Planned = { readonly seconds: number; readonly most: number };
 const minutes = (typical: number, most: number): Planned => ({ seconds: typical * 60, most: most * 60 });

@@ -43,10 +43,11 @@ type Rule = (view: View) => Intent | null;
 export type Person = {
   decide(advice: Advice, t: number): Intent;
   /** What was typed was understood, as the answer to `advice`. */
-  typed(word: string, advice: Advice): void;
+  typed(intent: Intent, word: string, advice: Advice): void;
 };
 
-const startsWith = (advice: Advice, beginning: string): boolean => advice.step?.startsWith(beginning) ?? false;
+const startsWith = (advice: Advice, beginning: string): boolean =>
+  advice.step?.startsWith(beginning) ?? false;
 const warns = (advice: Advice, id: string): boolean => advice.warnings.some((one) => one.id === id);
 const isOpen = (advice: Advice, name: string): boolean => advice.troubles.some((one) => one.name === name);
 const dueTimer = (advice: Advice, id: string): boolean => {
@@ -172,7 +173,12 @@ export const personOf = (
   };
 
   /** An instruction that waits for something to be seen first. */
-  const waitsToBeSeen: readonly string[] = ['trouble.foam.3', 'trouble.power.3', 'trouble.away.2', 'trouble.overflow.4'];
+  const waitsToBeSeen: readonly string[] = [
+    'trouble.foam.3',
+    'trouble.power.3',
+    'trouble.away.2',
+    'trouble.overflow.4',
+  ];
 
   const followTrouble: Rule = ({ advice, senses }) => {
     if (!startsWith(advice, 'trouble.') || advice.step === null) return null;
@@ -181,12 +187,23 @@ export const personOf = (
     if (act !== null) return act;
     if (advice.question?.id === 'trouble.glass') return say('glass', 5, 'no');
     if (!advice.canBeDone)
-      return isSettled(name, senses, advice) ? say(`over ${name}`, quick, `over ${name}`) : wait(`sit ${name}`, 10);
-    if (waitsToBeSeen.includes(advice.step) && !isSettled(name, senses, advice)) return wait(`sit ${name}`, 5);
-    if (advice.step === 'trouble.overshoot.2' && !memory.did.has('water'))
-      return say('water', 20, 'water 30ml');
+      return isSettled(name, senses, advice)
+        ? say(`over ${name}`, quick, `over ${name}`)
+        : wait(`sit ${name}`, 10);
+    if (waitsToBeSeen.includes(advice.step) && !isSettled(name, senses, advice))
+      return wait(`sit ${name}`, 5);
+    const { step } = advice;
+    if (step === 'trouble.overshoot.2' && !memory.did.has('water')) return say('water', 20, 'water 30ml');
+    if (step === 'trouble.overshoot.4' && !memory.potOn) return say('back on', quick, 'pot on');
+    if (step === 'trouble.overshoot.4' && memory.heat < 0) return turn('low again', 0);
     return say(advice.step, 8, 'done');
   };
+
+  /** Sees on the screen what was typed wrongly. */
+  const takeBack: Rule = ({ advice }) =>
+    memory.slipped && advice.question?.kind !== 'reading' && advice.typing.undoes !== null
+      ? say('take back', 4, 'undo')
+      : null;
 
   const closeTrouble: Rule = ({ advice, senses }) => {
     const told = advice.troubles.find(
@@ -227,7 +244,9 @@ export const personOf = (
     if (!memory.potOn || !senses.power || advice.urgent) return null;
     if (memory.heat < 0) {
       if (isOpen(advice, 'away') || isOpen(advice, 'power') || isOpen(advice, 'scorched')) return null;
-      return advice.phase === 'boil' || memory.did.has('lit') ? turn('again', Math.max(0, middleRung - 1)) : null;
+      return advice.phase === 'boil' || memory.did.has('lit')
+        ? turn('again', Math.max(0, middleRung - 1))
+        : null;
     }
     if (senses.fullShare > foamMark.lower && memory.heat > 0 && t - memory.foamLoweredAt > 60)
       return turn('foam', memory.heat - 1);
@@ -319,7 +338,10 @@ export const personOf = (
     report('burn', ({ burnt }) => burnt),
     report('overflow', ({ fullShare }) => fullShare >= 1),
     report('scorched', ({ smells }) => smells),
-    (view) => (isOpen(view.advice, 'overflow') ? null : report('foam', ({ fullShare }) => fullShare > foamMark.trouble)(view)),
+    (view) =>
+      isOpen(view.advice, 'overflow')
+        ? null
+        : report('foam', ({ fullShare }) => fullShare > foamMark.trouble)(view),
     report('power', ({ power }) => !power),
     report('away', ({ calledAway }) => calledAway),
     report('grains', ({ grains }) => grains),
@@ -327,6 +349,7 @@ export const personOf = (
       view.advice.question?.kind === 'reading' || view.advice.question?.kind === 'what is true now'
         ? answer(view)
         : null,
+    takeBack,
     (view) => (view.advice.offTheHeat && memory.potOn ? say('off', habits.reacts, 'pot off') : null),
     followTrouble,
     closeTrouble,
@@ -352,7 +375,9 @@ export const personOf = (
       }
       return idle(view);
     },
-    typed: (typed, { step, now: t }) => {
+    typed: ({ key }, typed, { step, now: t }) => {
+      memory.did.add(key);
+      if (key !== 'read') memory.slipped = false;
       if (typed === 'done' && step !== null) {
         if (takesOff.includes(step)) memory.potOn = false;
         if (putsBack.includes(step)) memory.potOn = true;
@@ -370,7 +395,6 @@ export const personOf = (
       }
       if (typed === 'pot off') memory.potOn = false;
       if (typed === 'pot on') memory.potOn = true;
-      if (typed === 'water 30ml') memory.did.add('water');
       if (typed.startsWith('ok disagreement')) memory.disagreed += 1;
       if (typed.startsWith('weigh ')) memory.weighed = true;
     },

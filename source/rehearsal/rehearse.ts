@@ -49,6 +49,8 @@ export type Rehearsal = {
 /** Nobody rehearses for longer: a cook that stands here has no way on. */
 const longestSeconds = 5 * 3600;
 const mostMoments = 4000;
+/** Somebody at a pot looks at it this often. */
+const looksUpSeconds = 5;
 
 export const rehearsalOpening = ({ recipe, kitchen, seed, version }: RehearsalOptions) =>
   ({ kind: 'opened', recipe, kitchen, runSheet: null, seed, version, from: null }) as const;
@@ -82,7 +84,7 @@ export const rehearse = (options: RehearsalOptions): Rehearsal => {
       onTyped?.({ typed, t, event: null, before, after: before, truth: table.truth() });
       return before;
     }
-    person.typed(typed, before);
+    person.typed(intent, typed, before);
     if (intent.untyped) {
       table.happened({ seq: 0, t, ...read });
       return before;
@@ -98,15 +100,26 @@ export const rehearse = (options: RehearsalOptions): Rehearsal => {
     if (advice.phase === 'over') break;
     const intent = person.decide(advice, t);
     if (task === null || task.intent.key !== intent.key) task = { intent, at: t + intent.seconds };
-    // Looks up at least this often: something may be seen that is more urgent.
-    const wake = Math.min(task.at, t + 20);
-    table.advanceTo(wake);
-    t = wake;
-    notices.push(...table.notices());
-    if (wake < task.at) continue;
+    // Looks up when something can be noticed or the advice changes by itself.
+    const changes = advice.changesAt ?? Number.POSITIVE_INFINITY;
+    let seen: readonly Notice[] = [];
+    while (seen.length === 0 && t < task.at && t < changes) {
+      t = Math.min(task.at, t + looksUpSeconds, Math.max(changes, t + 0.5));
+      table.advanceTo(t);
+      seen = table.notices();
+    }
+    notices.push(...seen);
+    if (t < task.at) continue;
     const done: Intent = task.intent;
     task = null;
     if (done.type !== null) type(done, advise(cook, t));
   }
-  return { cook, seconds: t, ended: advise(cook, t).phase === 'over', queried, notices, truth: table.truth() };
+  return {
+    cook,
+    seconds: t,
+    ended: advise(cook, t).phase === 'over',
+    queried,
+    notices,
+    truth: table.truth(),
+  };
 };

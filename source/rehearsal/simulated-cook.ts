@@ -2,12 +2,12 @@ import type { Batch } from '../batch/batch.js';
 import type { Happened } from '../cook/event.js';
 import { stepById } from '../cook/phases/index.js';
 import { heatLevel } from '../kitchen/stove.js';
-import { glassTransitionCelsius } from '../sugar/glass.js';
 import { seaLevelPascal } from '../sugar/atmosphere.js';
+import { glassTransitionCelsius } from '../sugar/glass.js';
 import { handLimitCelsius } from '../sugar/skin.js';
 import { type ColdWaterOutcome, type Stage, stageWithin } from '../sugar/stages.js';
-import { fromCelsius } from '../units/temperature.js';
 import type { TemperatureUnit } from '../units/printer.js';
+import { fromCelsius } from '../units/temperature.js';
 import { simulate } from './boil.js';
 import { chanceFrom } from './chance.js';
 import { type Conditions, conditionsOf, type TrueDial } from './conditions.js';
@@ -41,7 +41,7 @@ export type Truth = {
   readonly celsius: number;
   readonly kelvinPerSecond: number;
   readonly windowCelsius: readonly [number, number];
-  /** Where the syrup came to rest, by the water left in it when it was poured. */
+  /** Where the syrup came to rest, by the water left in it when it was poured: the temperature at which it would boil. */
   readonly restCelsius: number | null;
   readonly restStage: Stage | null;
   readonly pouredAt: number | null;
@@ -321,7 +321,12 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
       const celsius = slab.middleCelsius();
       return shownBy(middleDial, batch.dial.toShownCelsius(celsius), celsius, chance.normal());
     },
-    coldWater: () => pot.coldWater(),
+    coldWater: () => {
+      // Fingers feel how much water is left, not how hot it still is.
+      const celsius = pot.state().boilsCelsius + conditions.boil.testerSdKelvin * chance.normal();
+      const felt = stageWithin(celsius, conditions.stageFromCelsius);
+      return felt === 'past hard crack' ? 'hard crack' : felt;
+    },
     boilingWater: () => {
       const celsius = batch.air.waterBoilsCelsius + conditions.airShiftKelvin;
       return conditions.dial === null

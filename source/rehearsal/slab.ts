@@ -52,8 +52,7 @@ export const slabOf = (grams: number, startCelsius: number, roomCelsius: number)
     const toPlate = 1 / (1 / contactWatts + depth / 2 / conductivity);
     const next = celsius.map((own, index) => {
       const above = index === 0 ? toAir * (roomCelsius - own) : between * (at(index - 1) - own);
-      const below =
-        index === layers - 1 ? toPlate * (plateCelsius - own) : between * (at(index + 1) - own);
+      const below = index === layers - 1 ? toPlate * (plateCelsius - own) : between * (at(index + 1) - own);
       return own + (seconds * (above + below)) / each;
     });
     const given = toPlate * (at(layers - 1) - plateCelsius) * area;

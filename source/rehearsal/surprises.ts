@@ -55,7 +55,18 @@ export const surprises: Readonly<Record<SurpriseName, Surprise>> = {
   'thermometer-off': {
     name: 'thermometer-off',
     answers: [
-      ['boils', 'ice', 'trouble thermometer', 'dissolves', 'thread', 'soft ball', 'firm ball', 'hard ball', 'soft crack', 'hard crack'],
+      [
+        'boils',
+        'ice',
+        'trouble thermometer',
+        'dissolves',
+        'thread',
+        'soft ball',
+        'firm ball',
+        'hard ball',
+        'soft crack',
+        'hard crack',
+      ],
     ],
     withinSeconds: 240,
     phases: ['boil', 'test'],
