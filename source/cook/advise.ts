@@ -350,8 +350,9 @@ export const advise = (cook: Cook, now: number): Advice => {
     warnings: warningsOf(view),
     troubles: troublesOf(cook),
     timers,
-    next: step?.next?.(view) ?? null,
-    watch: step?.watch?.(view) ?? null,
+    // In trouble nothing else is said.
+    next: head.told ? null : (step?.next?.(view) ?? null),
+    watch: head.told ? null : (step?.watch?.(view) ?? null),
     cues: batch.recipe.cues[phase] ?? [],
     from: cook.from,
     rehearsal: cook.rehearsal,

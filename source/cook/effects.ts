@@ -15,7 +15,7 @@ import { hobOf } from './open.js';
 import { isQuestionId, stepById } from './phases/index.js';
 import { isBehind, isDone, isEndless, potIsOff } from './phases/phase.js';
 import { isRoomCelsius } from './readings.js';
-import { answerTrouble, troubleTold, warms } from './troubles.js';
+import { answerTrouble, meantByTold, troubleTold, warms } from './troubles.js';
 
 type Of<Kind extends EventKind> = Extract<CookEvent, { kind: Kind }> & Happened;
 
@@ -109,7 +109,10 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
   },
   done: (cook, event) => {
     const told = troubleTold(cook, event.step, event.t);
-    if (told !== null) return told;
+    if (told !== null) {
+      const meant = told === cook ? null : meantByTold(cook, event.step);
+      return meant === null ? told : effect(told, { ...meant, seq: event.seq, t: event.t } as Happened);
+    }
     const one = stepById(event.step);
     // A safety question is never passed by "done", and what is done is done.
     if (one === undefined || isEndless(cook, one) || one.question?.safety || isDone(cook, one.id))

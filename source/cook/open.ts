@@ -32,6 +32,9 @@ const provenBefore: readonly (readonly [string, PhaseId])[] = [
   ['hands.pause', 'pull'],
 ];
 
+/** Confirmed before this program heard of the cook. */
+const confirmedBefore = { answer: 'yes', t: Number.NEGATIVE_INFINITY } as const;
+
 /** The cook as it stands right after `opened`. */
 export const openCook = (event: Opened): Cook => {
   const batch = batchOf(event.recipe, event.kitchen);
@@ -52,7 +55,7 @@ export const openCook = (event: Opened): Cook => {
     enteredAt: { [phase]: event.t },
     leftAt: event.from === null ? {} : Object.fromEntries(past.map((one) => [one, event.t])),
     done: {},
-    answers: Object.fromEntries(proven.map(([id]) => [id, { answer: 'yes' as const, t: event.t }])),
+    answers: Object.fromEntries(proven.map(([id]) => [id, confirmedBefore])),
     stopped: false,
     heat: null,
     potOn: null,

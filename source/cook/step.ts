@@ -6,6 +6,7 @@ import { settle } from './moves.js';
 import { type Opened, openCook } from './open.js';
 import { stepById } from './phases/index.js';
 import { lookForHazards } from './raise.js';
+import { meantByTold } from './troubles.js';
 
 /** Append without copying: a state that is not the newest of its list gets a list of its own. */
 const appended = (cook: Cook, event: Happened): Happened[] => {
@@ -28,9 +29,12 @@ const apply = (cook: Cook, event: Happened): Cook => {
 /** The acts of a body that no list can take back: undoing their event asks what is true now. */
 const acts: Readonly<Partial<Record<EventKind, Unsettled>>> = { heat: 'heat', pot: 'pot', lid: 'lid' };
 
-const actOf = (event: Happened | undefined): readonly Unsettled[] => {
+const actOf = (cook: Cook, event: Happened | undefined): readonly Unsettled[] => {
   if (event?.kind === 'done' && event.step === 'pour.pour') return ['pour'];
-  const kind = event?.kind === 'done' ? stepById(event.step)?.means?.kind : event?.kind;
+  const kind =
+    event?.kind === 'done'
+      ? (stepById(event.step)?.means ?? meantByTold(cook, event.step))?.kind
+      : event?.kind;
   const act = kind === undefined ? undefined : acts[kind];
   return act === undefined ? [] : [act];
 };
@@ -49,7 +53,10 @@ const withoutVoided = (cook: Cook, undo: Happened & { kind: 'undo' }): Cook => {
   const undoes =
     rest.findLast((event) => event.kind !== 'undo' && byHands(event) && !gone.has(event.seq))?.seq ?? null;
   const t = Math.max(folded.t, cook.t, undo.t);
-  const taken = actOf(events.find((event) => event.seq === undo.voids));
+  const taken = actOf(
+    cook,
+    events.find((event) => event.seq === undo.voids),
+  );
   // What an earlier undo asked and nobody has answered is still asked.
   const unsettled = [...taken, ...cook.unsettled.filter((one) => !taken.includes(one))];
   return { ...folded, t, heardAt: t, undoes, unsettled, voided, log, length: log.length };

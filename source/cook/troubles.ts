@@ -1,9 +1,9 @@
 import type { TextId } from '../texts/message.js';
 import { headline } from './candy.js';
 import type { Cook, OpenTrouble } from './cook.js';
-import type { TroubleName } from './event.js';
+import { type CookEvent, type TroubleName, troubleNames } from './event.js';
 import { byUrgency, type ReportHazard, responseOf } from './hazards/hazard.js';
-import { reportOf } from './hazards/reports.js';
+import { meantBy, reportOf } from './hazards/reports.js';
 
 export type Instruction = {
   readonly trouble: OpenTrouble;
@@ -59,6 +59,14 @@ const changed = (cook: Cook, name: TroubleName, change: Partial<OpenTrouble>): C
 /** The mass goes into an oven: what was measured of its middle before, or during it, counts no longer. */
 export const warms = (cook: Cook, name: TroubleName, t: number): Cook =>
   name === 'stiff' && cook.pouredAt !== null ? { ...cook, warmedAt: t } : cook;
+
+/** What "done" on an instruction of a trouble says also; null if nothing. */
+export const meantByTold = (cook: Cook, step: string): CookEvent | null => {
+  const [, name, place] = /^trouble\.([a-z]+)\.(\d+)$/.exec(step) ?? [];
+  const known = troubleNames.find((one) => one === name);
+  const text = known === undefined ? undefined : responseOf(reportOf(known), cook)[Number(place) - 1];
+  return text === undefined ? null : meantBy(cook, text);
+};
 
 /** "Done" on an instruction: the next one is told. Null if `step` is no instruction of a trouble. */
 export const troubleTold = (cook: Cook, step: string, t: number): Cook | null => {

@@ -183,7 +183,7 @@ describe('a pot that is off for a trouble', () => {
   it('is no test, and goes back on at a lower heat', () => {
     const play = boiling().type('trouble foam', 'pot off');
     expect(play.phase).toBe('boil');
-    play.type('done', 'done', 'done', 'over foam');
+    play.type('done', 'done', 'over foam');
     expect(play.step).toBe('boil.back');
     expect(play.say).toContain('lower heat');
     play.type('done');

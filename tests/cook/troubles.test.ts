@@ -39,7 +39,10 @@ describe.each(troubleNames)('trouble %s', (name) => {
     play.type(`over ${name}`);
     expect(play.advice.troubles).toEqual([]);
     expect(play.warned).not.toContain(name);
-    if (name !== 'stiff') expect(play.step).toBe(before);
+    // Back in the cook: where it was, or at the pot's way back onto the ring.
+    expect(play.phase).toBe(phase);
+    const own = ['hands.measure', 'test.drop', 'flavour.sink', 'dissolve.back', 'boil.back', 'boil.heat'];
+    expect([before, ...own]).toContain(play.step);
   });
 
   it('is answered with one key, and goes on being told', () => {
@@ -136,6 +139,26 @@ describe('what the troubles say', () => {
     expect(allOf('scorched', 'boil')).toMatch(
       /Off the heat, and leave it[\s\S]*No water in until it reads below 90 °C\. No thermometer: 45 min for a full pot, 15 min for a film/,
     );
+  });
+
+  it('takes "done" for the act that it says: the pot is off, the knob is off, and both are asked back', () => {
+    const play = new Play({ from: 'boil' })
+      .type('heat medium')
+      .reads(60, 110, 113)
+      .type('trouble overflow', 'done');
+    expect(play.cook.heat?.setting).toBe('off');
+    play.type('done');
+    expect(play.cook.potOn?.on).toBe(false);
+    expect(play.phase).toBe('boil');
+    play.type('done', 'done').wait(900).type('over overflow');
+    expect(play.warned).toEqual([]);
+    expect(play.step).toBe('boil.back');
+    expect(play.type('done').say).toContain('Ring on again, low');
+    expect(play.type('done').cook.heat?.setting).toBe('low');
+    expect(play.step).toBe('boil.still');
+    const undone = new Play({ from: 'boil' }).type('trouble foam', 'done', 'undo', 'over');
+    expect(undone.advice.question?.id).toBe('unsettled.pot');
+    expect(new Play({ from: 'fold' }).type('trouble spill', 'trouble power', 'done').cook.heat).toBeNull();
   });
 
   it('overflow: the knob first, nothing carried, no water', () => {

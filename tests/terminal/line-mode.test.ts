@@ -44,7 +44,7 @@ describe('the line mode in a real terminal', () => {
     await cook.types('done', 'Read this aloud');
     await cook.types('done', '"done" does not answer it');
     await cook.types('yes', 'Stir the dry things together');
-    await cook.types('done', 'Add syrup');
+    await cook.types('done', 'Add the rest');
     await cook.types('done', 'Scrape the sugar');
     await cook.types('done', 'Turn the heat');
     await cook.types('heat medium', 'no grit');
@@ -97,7 +97,7 @@ describe('the line mode in a real terminal', () => {
     const second = Typist.cooks(home);
     await second.sees(/An unfinished cook: Hill hall ginger pull, at mix, left .* ago/);
     await second.types('yes', 'Stir the dry things');
-    await second.types('done', 'Add syrup');
+    await second.types('done', 'Add the rest');
     second.key('leave\r');
     expect(await second.ended).toBe(0);
     expect(journalOf(home).filter(({ kind }) => kind === 'done')).toHaveLength(3);

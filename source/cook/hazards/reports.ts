@@ -2,7 +2,7 @@ import { wallCare } from '../../recipe/wall-care.js';
 import { rescueBelowCelsius } from '../../sugar/skin.js';
 import type { TextId } from '../../texts/message.js';
 import type { Cook } from '../cook.js';
-import type { TroubleName } from '../event.js';
+import type { CookEvent, TroubleName } from '../event.js';
 import type { Level, ReportHazard, Signal } from './hazard.js';
 
 type Response = ReportHazard['response'];
@@ -89,7 +89,7 @@ export const reports: readonly ReportHazard[] = [
   row('scorched', 'now', 'WARNING', numbered('scorched', 4), 15, 'common practice, no source', {
     holds: true,
   }),
-  row('foam', 'now', 'WARNING', numbered('foam', 3), 5, 'common practice, no source'),
+  row('foam', 'now', 'WARNING', numbered('foam', 2), 5, 'common practice, no source'),
   row('glass', 'now', 'WARNING', numbered('glass', 4), 60, 'common practice, no source', { holds: true }),
   row('spill', 'now', 'WARNING', numbered('spill', 3), 10, 'common practice, no source'),
   row(
@@ -147,6 +147,22 @@ export const reports: readonly ReportHazard[] = [
     'common practice, no source',
   ),
 ];
+
+/** What "done" says also, where an instruction is an act at the pot. */
+const acts: Readonly<Partial<Record<TextId, CookEvent>>> = {
+  'hazard.foam.1': { kind: 'pot', on: false },
+  'hazard.overflow.1': { kind: 'heat', setting: 'off' },
+  'hazard.overflow.2': { kind: 'pot', on: false },
+  'hazard.scorched.1': { kind: 'pot', on: false },
+  'hazard.overshoot.off': { kind: 'pot', on: false },
+  'hazard.fire.1': { kind: 'heat', setting: 'off' },
+  'hazard.glass.1': { kind: 'heat', setting: 'off' },
+  'hazard.power.1': { kind: 'heat', setting: 'off' },
+};
+
+/** Null where an instruction is no act at the pot, or nothing stands there any more. */
+export const meantBy = (cook: Cook, instruction: TextId): CookEvent | null =>
+  poured(cook) ? null : (acts[instruction] ?? null);
 
 const byName = new Map(reports.map((hazard) => [hazard.id, hazard]));
 

@@ -38,6 +38,13 @@ export const boil: Phase = {
       wanted: (cook) => potIsOff(cook) && cook.offSince === null,
       means: { kind: 'pot', on: true },
     }),
+    step('boil.heat', {
+      act: true,
+      // Turned off for a trouble, and the pot stands on the ring again.
+      wanted: (cook) => cook.heat?.level === 0,
+      means: { kind: 'heat', setting: 'low' },
+      cautions: ['molten-sugar'],
+    }),
     step('boil.start', {
       doneBy: (cook) => cook.boilsSince !== null || cook.nearSince !== null,
       values: ({ batch }) => ({ startsCelsius: batch.boil.startsCelsius }),

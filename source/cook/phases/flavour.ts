@@ -1,3 +1,4 @@
+import type { Ingredient } from '../../recipe/recipe.js';
 import type { Cook } from '../cook.js';
 import type { HazardId } from '../hazards/hazard.js';
 import { heatPause } from './gates.js';
@@ -6,10 +7,12 @@ import { type Phase, potIsOff, step } from './phase.js';
 
 const additions = (cook: Cook) => cook.batch.recipe.ingredients.filter((one) => one.phase === 'flavour');
 
+const isFlavour = (one: Ingredient): boolean => one.role !== 'leavening';
+
 const cautions = (cook: Cook): readonly HazardId[] => [
   ...(additions(cook).some((one) => one.alcohol) ? (['alcohol'] as const) : []),
   ...(additions(cook).some((one) => one.role === 'leavening') ? (['soda'] as const) : []),
-  ...(additions(cook).some((one) => one.role !== 'leavening') ? (['steam-flavour'] as const) : []),
+  ...(additions(cook).some(isFlavour) ? (['steam-flavour'] as const) : []),
   'glowing-ring',
 ];
 
@@ -34,6 +37,7 @@ export const flavour: Phase = {
     step('flavour.add', {
       wanted: (cook) => additions(cook).length > 0,
       cautions,
+      values: ({ cook }) => ({ flavour: additions(cook).some(isFlavour) }),
       items: ({ cook }) => additions(cook).map(amountOf),
     }),
   ],

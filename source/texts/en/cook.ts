@@ -116,9 +116,10 @@ export const cookTexts = {
   'mix.roles.scribe': 'Scribe: types what the pot says.',
   'mix.roles.pull':
     'Who will pull? Type "hands visitors", "hands bare" (practised adults), "hands gloved" or "hands children".',
-  'mix.thermometer.say': 'Hold the thermometer in boiling water and type what it shows: boils 203f.',
+  'mix.thermometer.say': (_v: { waterBoilsCelsius: number }, p: Printer) =>
+    `Hold the thermometer in boiling water and type what it shows: boils ${p.unit === 'F' ? '203f' : '95c'}.`,
   'mix.thermometer.why': (v: { waterBoilsCelsius: number }, p: Printer) =>
-    `Here water boils at ${p.degrees(v.waterBoilsCelsius)}. Ice water works too (ice 33f). No time for it: done.`,
+    `Here water boils at ${p.degrees(v.waterBoilsCelsius)}. Ice water works too (ice ${p.unit === 'F' ? '33f' : '0.5c'}). No time for it: done.`,
   'mix.thermometer.shout': 'CHECK THE\nDIAL',
   'heat.pause.say': (_v: { alone: boolean; neededLitres: number }) =>
     'Read this aloud. All true? Answer yes.',
@@ -135,10 +136,16 @@ export const cookTexts = {
   'heat.pause.tools': (v: { surface: Fat }) =>
     `Surface ${greased[v.surface]}; scraper and scissors greased; six test cups and the hand bowl filled.`,
   'heat.pause.allergies': (v: Allergens, p: Printer) => `Allergies asked: ${allergenLine(v, p)}.`,
-  'mix.dry.say': 'Stir the dry things together in the cold pot. Stove off.',
-  'mix.dry.why': 'Starch mixed dry into sugar does not clump later.',
+  'mix.dry.say': (v: { things: number; starch: boolean }) =>
+    v.things > 1
+      ? 'Stir the dry things together in the cold pot. Stove off.'
+      : 'Dry first, into the cold pot. Stove off.',
+  'mix.dry.why': (v: { things: number; starch: boolean }) =>
+    v.starch
+      ? 'Starch mixed dry into sugar does not clump later.'
+      : 'Dry on the bottom, wet on top: every grain is wetted through.',
   'mix.dry.shout': 'DRY THINGS\nSTOVE OFF',
-  'mix.wet.say': 'Add syrup, then fat, water, salt. Stove still off.',
+  'mix.wet.say': 'Add the rest in this order. Stove still off.',
   'mix.wet.why': 'In this order the dry sugar wets through and nothing sticks dry to the bottom.',
   'mix.wet.shout': 'WET THINGS\nSTOVE OFF',
   'mix.walls.say': 'Scrape the sugar off the wall of the pot.',
@@ -155,7 +162,7 @@ export const cookTexts = {
   'dissolve.back.shout': 'POT BACK ON\nLOWER HEAT',
   'dissolve.stir.say': 'Stir slowly until you feel no grit on the bottom. Then: done.',
   'dissolve.stir.why': (v: { late: boolean; startsCelsius: number }, p: Printer) =>
-    `${v.late ? 'This batch scorches, so it is stirred again late.' : 'Every crystal must be gone before it boils.'} It boils from about ${p.dial(v.startsCelsius)}.`,
+    `${v.late ? 'This batch scorches: it is stirred later as well.' : 'Every crystal must be gone before it boils.'} It boils from about ${p.dial(v.startsCelsius)}.`,
   'dissolve.stir.shout': 'STIR\nUNTIL CLEAR',
   'dissolve.next': 'at the first bubbles the spoon comes out and stays out',
   'dissolve.spoon-out.say': 'Spoon out. From now on nobody stirs.',
@@ -166,6 +173,9 @@ export const cookTexts = {
   'boil.back.say': 'Pot back on the ring, at a lower heat.',
   'boil.back.why': 'Off the ring it does not cook on; lower heat keeps the foam down.',
   'boil.back.shout': 'POT BACK ON\nLOWER HEAT',
+  'boil.heat.say': 'Ring on again, low. Another setting: type it, say "heat medium".',
+  'boil.heat.why': 'The heat is off: the syrup only cools.',
+  'boil.heat.shout': 'HEAT BACK ON\nLOW',
   'boil.start.say': 'Bring it to a steady boil all over. Boiling: done.',
   'boil.start.why': (v: { startsCelsius: number }, p: Printer) =>
     `It boils from about ${p.dial(v.startsCelsius)}. Medium heat: too fast foams, too slow takes an hour.`,
@@ -267,7 +277,8 @@ export const cookTexts = {
   'flavour.sink.say': 'Turn the ring off. Wait until the bubbling sinks.',
   'flavour.sink.why': (_v: { stove: string }) => 'Anything added to bubbling syrup bursts into steam.',
   'flavour.sink.shout': 'RING OFF\nBUBBLES SINK',
-  'flavour.add.say': 'Add colour and flavour at arm’s length, a little at a time. Stir twice.',
+  'flavour.add.say': (v: { flavour: boolean }) =>
+    `Add ${v.flavour ? 'colour and flavour' : 'this'} at arm’s length, a little at a time. Stir twice.`,
   'flavour.add.why': 'Off the heat it keeps its taste, and spits least.',
   'flavour.add.shout': 'FLAVOUR IN\nFACE AWAY',
 
@@ -291,7 +302,7 @@ export const cookTexts = {
     `Pour low and close to the slab, away from you. ${v.scrape ? 'Let it run out.' : 'Do not scrape the pot.'}`,
   'pour.pour.why': (v: { scrape: boolean; surface: Fat }) =>
     v.scrape ? 'From high up it splashes.' : 'From high up it splashes; scrapings seed crystals.',
-  'pour.pour.shout': 'POUR LOW\nDO NOT SCRAPE',
+  'pour.pour.shout': 'POUR LOW\nAWAY FROM YOU',
 
   // Cool and fold.
   'fold.wait.say': 'Leave it two to three minutes. Emptied pot onto the trivet.',
@@ -442,7 +453,7 @@ export const cookTexts = {
   'clean.hob.shout': 'HOB OFF AND\nCOLD?',
   'over.end.say': (v: { stopped: boolean; counted: number | null; pieces: number }, p: Printer) =>
     v.stopped
-      ? 'The batch was given up. Everything is safe and clean.'
+      ? 'The batch was given up. Pot, ring and tools are done.'
       : `Done: ${p.count(v.counted ?? v.pieces, 'piece', 'pieces')}. Well cooked.`,
   'over.end.why': (v: { stopped: boolean; counted: number | null; pieces: number }) =>
     v.stopped
@@ -469,7 +480,8 @@ export const cookTexts = {
       : `${sentence(passed)} Syrup that has set in the pot: water 60ml, and back to the boil.`;
   },
   'gap.look.shout': 'LOOK AT\nTHE POT',
-  'gap.ask': 'What is true now? pot on (the ring), pot off, at fold (it was poured), or stop (it is given up).',
+  'gap.ask':
+    'What is true now? pot on (the ring), pot off, at fold (it was poured), or stop (it is given up).',
   'unsettled.ask': (v: { what: string }) =>
     ({
       heat: 'That was taken back. What is the heat at now?',

@@ -100,7 +100,6 @@ export const hazardTexts = {
   'hazard.foam.shout': 'HEAT DOWN\nSLIDE OFF',
   'hazard.foam.1': 'Turn the heat down and slide the pot off the ring.',
   'hazard.foam.2': 'Do not blow, reach in or add water. Let it sink.',
-  'hazard.foam.3': 'Once it has sunk: back on the ring, at a lower heat.',
   'hazard.overflow.cause': 'Syrup runs over the rim',
   'hazard.overflow.does': 'it burns and can catch fire',
   'hazard.overflow.shout': 'KNOB OFF\nFIRST',
