@@ -133,8 +133,10 @@ export const happeningOf = (name: SurpriseName | null, seed: number): Happening 
       if (slow && boiledFor(scene) > timing.weakAfter && scene.poured === null) showedAt ??= scene.t;
       return [];
     },
-    'thermometer-off': () => {
+    'thermometer-off': (scene) => {
       beganAt ??= 0;
+      // Boiling is the first moment at which a number can be held against what is seen.
+      if (boiledFor(scene) >= 0) showedAt ??= scene.t;
       return [];
     },
     interruption: (scene) => {

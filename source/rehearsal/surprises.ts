@@ -27,6 +27,8 @@ export type Surprise = {
   /** How long there is for the first answer, seconds from the moment at which it shows. */
   readonly withinSeconds: number;
   readonly phases: readonly PhaseId[];
+  /** What was done before it showed counts as well. */
+  readonly early?: true;
 };
 
 /**
@@ -68,7 +70,8 @@ export const surprises: Readonly<Record<SurpriseName, Surprise>> = {
         'hard crack',
       ],
     ],
-    withinSeconds: 240,
+    withinSeconds: 2700,
+    early: true,
     phases: ['boil', 'test'],
   },
   interruption: {

@@ -3,8 +3,9 @@ import { cookTexts } from './en/cook.js';
 import { hazardTexts } from './en/hazards.js';
 import { planTexts } from './en/plan.js';
 import { problemTexts } from './en/problems.js';
+import { rehearsalTexts } from './en/rehearsal.js';
 import { screenTexts } from './en/screen.js';
 import { typedTexts } from './en/typed.js';
 
 /** English: every sentence a person can read, by id. Divided by room so that each file stays readable. */
-export const en = { ...cookTexts, ...hazardTexts, ...planTexts, ...problemTexts, ...commandTexts, ...screenTexts, ...typedTexts };
+export const en = { ...cookTexts, ...hazardTexts, ...planTexts, ...problemTexts, ...rehearsalTexts, ...commandTexts, ...screenTexts, ...typedTexts };

@@ -1,0 +1,240 @@
+import type { Advice } from '../cook/advice.js';
+import { advise } from '../cook/advise.js';
+import type { Cook } from '../cook/cook.js';
+import type { CookEvent, Happened } from '../cook/event.js';
+import type { Level } from '../cook/hazards/hazard.js';
+import { hazardById } from '../cook/hazards/table.js';
+import { type Opened, openCook } from '../cook/open.js';
+import { step } from '../cook/step.js';
+import { type PhaseId, phaseIds } from '../recipe/recipe.js';
+import { handLimitCelsius } from '../sugar/skin.js';
+import type { Stage } from '../sugar/stages.js';
+import { type Message, message } from '../texts/message.js';
+import { usualPhases } from './paces.js';
+import type { Truth } from './simulated-cook.js';
+import { type Surprise, type SurpriseName, surprises } from './surprises.js';
+
+export type PhaseTime = {
+  readonly phase: PhaseId;
+  readonly seconds: number;
+  readonly plannedSeconds: number | null;
+  /** Longer than the longest that is usual. */
+  readonly late: boolean;
+};
+
+/** How a surprise was answered. Null: it never showed, or nothing was done about it. */
+export type Answered = {
+  readonly surprise: SurpriseName;
+  readonly showedAt: number | null;
+  readonly afterSeconds: number | null;
+  readonly withinSeconds: number;
+  readonly inTime: boolean;
+  readonly inOrder: boolean;
+};
+
+export type Met = {
+  readonly id: string;
+  readonly level: Level;
+  readonly at: number;
+  /** Until it was answered or its cause was gone; null: it stood to the end. */
+  readonly stoodSeconds: number | null;
+  readonly withinSeconds: number | null;
+  readonly late: boolean;
+};
+
+/** What a rehearsal comes to. Seconds since the opening; Celsius is true syrup temperature. */
+export type RehearsalVerdict = {
+  readonly seed: number | null;
+  readonly seconds: number;
+  readonly ended: boolean;
+  readonly stopped: boolean;
+  readonly phases: readonly PhaseTime[];
+  readonly answered: Answered | null;
+  readonly warnings: readonly Met[];
+  readonly rest: {
+    readonly celsius: number;
+    readonly windowCelsius: readonly [number, number];
+    readonly stage: Stage;
+    readonly wanted: Stage;
+  } | null;
+  readonly hands: { readonly middleCelsius: number; readonly limitCelsius: number } | null;
+  readonly ranOver: boolean;
+  readonly grained: boolean;
+  readonly changes: readonly Message[];
+};
+
+/** The beginning of what was typed for an event; null where nobody typed it. */
+const wordOf = (event: CookEvent): string | null => {
+  switch (event.kind) {
+    case 'heat':
+      return `heat ${event.setting}`;
+    case 'pot':
+    case 'lid':
+      return `${event.kind} ${event.on ? 'on' : 'off'}`;
+    case 'trouble':
+    case 'over':
+      return `${event.kind} ${event.name}`;
+    case 'cold water':
+      return event.outcome;
+    case 'no thermometer':
+      return 'thermometer none';
+    case 'reading':
+      return event.by === 'hands' && event.of === 'boiling water' ? 'boils' : event.of === 'ice' ? 'ice' : null;
+    case 'done':
+    case 'stop':
+      return event.kind;
+    default:
+      return null;
+  }
+};
+
+const matches = (event: Happened, beginnings: readonly string[]): boolean => {
+  const word = wordOf(event);
+  return word !== null && beginnings.some((one) => word === one || word.startsWith(`${one} `));
+};
+
+const answeredBy = (surprise: Surprise, shown: number | null, log: readonly Happened[]): Answered => {
+  const { name, answers, withinSeconds, early } = surprise;
+  const told = log.filter(({ t }) => early === true || (shown !== null && t >= shown));
+  const first = told.find((event) => matches(event, answers[0] ?? []));
+  const afterSeconds = first === undefined || shown === null ? null : Math.max(0, first.t - shown);
+  let rest = told;
+  const inOrder = answers.every((beginnings) => {
+    const place = rest.findIndex((event) => matches(event, beginnings));
+    rest = rest.slice(place + 1);
+    return place >= 0;
+  });
+  const never = shown === null;
+  return {
+    surprise: name,
+    showedAt: shown,
+    afterSeconds,
+    withinSeconds,
+    inTime: never || (afterSeconds !== null && afterSeconds <= withinSeconds),
+    inOrder: never || inOrder,
+  };
+};
+
+type Standing = { readonly level: Level; readonly at: number; readonly withinSeconds: number | null };
+
+/** Walks the cook again, event by event and at every moment at which the advice changed by itself. */
+const walk = (log: readonly Happened[], end: number) => {
+  const [opened, ...events] = log;
+  let cook = openCook(opened as Opened);
+  const standing = new Map<string, Standing>();
+  const met: Met[] = [];
+  const spent = new Map<PhaseId, number>();
+  let before: Advice | null = null;
+
+  const leave = (id: string, { level, at, withinSeconds }: Standing, now: number | null): void => {
+    const stoodSeconds = now === null ? null : now - at;
+    const late = withinSeconds !== null && (stoodSeconds ?? end - at) > withinSeconds;
+    met.push({ id, level, at, stoodSeconds, withinSeconds, late });
+  };
+  const look = (now: number): Advice => {
+    const advice = advise(cook, now);
+    if (before !== null) spent.set(before.phase, (spent.get(before.phase) ?? 0) + now - before.now);
+    for (const { id, level } of advice.warnings) {
+      const withinSeconds = hazardById(id)?.respondWithinSeconds ?? null;
+      if (!standing.has(id)) standing.set(id, { level, at: now, withinSeconds });
+    }
+    for (const [id, one] of standing) {
+      if (advice.warnings.some((warning) => warning.id === id)) continue;
+      leave(id, one, now);
+      standing.delete(id);
+    }
+    before = advice;
+    return advice;
+  };
+
+  let advice = look(0);
+  for (const event of events) {
+    for (let turn = 0; turn < 200 && advice.changesAt !== null && advice.changesAt < event.t; turn++)
+      advice = look(advice.changesAt);
+    cook = step(cook, event);
+    advice = look(Math.max(event.t, cook.t));
+  }
+  for (const [id, one] of standing) leave(id, one, null);
+  return { met: met.toSorted((one, other) => one.at - other.at), spent };
+};
+
+const phasesOf = (spent: ReadonlyMap<PhaseId, number>): readonly PhaseTime[] =>
+  phaseIds.flatMap((phase) => {
+    const seconds = spent.get(phase);
+    const planned = usualPhases[phase];
+    if (seconds === undefined || phase === 'over') return [];
+    return [
+      {
+        phase,
+        seconds,
+        plannedSeconds: planned?.seconds ?? null,
+        late: planned !== undefined && seconds > planned.most,
+      },
+    ];
+  });
+
+/** Warmer than the limit by more than a thermometer can tell, kelvin. Our judgement. */
+const handSlackKelvin = 2;
+
+const changesOf = (verdict: Omit<RehearsalVerdict, 'changes'>): readonly Message[] => {
+  const { answered, rest, hands, warnings, phases } = verdict;
+  const changes: Message[] = [];
+  if (answered !== null && answered.showedAt !== null) {
+    const { surprise, afterSeconds, withinSeconds, inTime, inOrder } = answered;
+    if (afterSeconds === null) changes.push(message('rehearsal.change.unanswered', { surprise }));
+    else if (!inTime)
+      changes.push(message('rehearsal.change.slow', { surprise, seconds: afterSeconds, withinSeconds }));
+    if (afterSeconds !== null && !inOrder) changes.push(message('rehearsal.change.order', { surprise }));
+  }
+  if (verdict.ranOver) changes.push(message('rehearsal.change.ran-over'));
+  if (verdict.grained) changes.push(message('rehearsal.change.grained'));
+  if (rest !== null && rest.celsius < rest.windowCelsius[0])
+    changes.push(message('rehearsal.change.short', { kelvin: rest.windowCelsius[0] - rest.celsius }));
+  if (rest !== null && rest.celsius > rest.windowCelsius[1])
+    changes.push(message('rehearsal.change.past', { kelvin: rest.celsius - rest.windowCelsius[1] }));
+  if (hands !== null && hands.middleCelsius > hands.limitCelsius + handSlackKelvin)
+    changes.push(message('rehearsal.change.hot-hands', hands));
+  for (const { id, stoodSeconds, withinSeconds } of warnings.filter(({ late }) => late))
+    changes.push(message('rehearsal.change.late-warning', { id, seconds: stoodSeconds, withinSeconds }));
+  for (const { phase, seconds, plannedSeconds } of phases.filter(({ late }) => late))
+    changes.push(message('rehearsal.change.late-phase', { phase, seconds, plannedSeconds }));
+  return changes.length > 0 ? changes : [message('rehearsal.change.nothing')];
+};
+
+/** What a rehearsal comes to, from its list of events and what was true in the pot. */
+export const rehearsalVerdict = (
+  cook: Cook,
+  truth: Truth,
+  surprise: SurpriseName | null,
+): RehearsalVerdict => {
+  const log = cook.log.slice(0, cook.length);
+  const end = cook.t;
+  const { met, spent } = walk(log, end);
+  const [opened] = log;
+  const phase = advise(cook, end).phase;
+  const verdict: Omit<RehearsalVerdict, 'changes'> = {
+    seed: opened?.kind === 'opened' ? opened.seed : null,
+    seconds: end,
+    ended: phase === 'over',
+    stopped: cook.stopped,
+    phases: phasesOf(spent),
+    answered: surprise === null ? null : answeredBy(surprises[surprise], truth.course.showedAt, log),
+    warnings: met,
+    rest:
+      truth.restCelsius === null || truth.restStage === null
+        ? null
+        : {
+            celsius: truth.restCelsius,
+            windowCelsius: truth.windowCelsius,
+            stage: truth.restStage,
+            wanted: cook.batch.target.feels,
+          },
+    hands:
+      truth.middleAtHandsCelsius === null
+        ? null
+        : { middleCelsius: truth.middleAtHandsCelsius, limitCelsius: handLimitCelsius(cook.hands) },
+    ranOver: truth.ranOver,
+    grained: truth.grained,
+  };
+  return { ...verdict, changes: changesOf(verdict) };
+};

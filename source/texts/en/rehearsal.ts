@@ -1,0 +1,148 @@
+import { escapeForTerminal } from '../../units/escape.js';
+import type { Printer } from '../../units/printer.js';
+
+type Name =
+  | 'foam-over'
+  | 'hot-hob'
+  | 'weak-hob'
+  | 'thermometer-off'
+  | 'interruption'
+  | 'grains'
+  | 'overshoot'
+  | 'power-cut'
+  | 'early-touch'
+  | 'burning-smell';
+
+const quoted = (text: string): string => `"${escapeForTerminal(text.slice(0, 60))}"`;
+
+const called: Readonly<Record<Name, string>> = {
+  'foam-over': 'the foam',
+  'hot-hob': 'a hob hotter than thought',
+  'weak-hob': 'a hob weaker than thought',
+  'thermometer-off': 'a thermometer that is off',
+  interruption: 'the interruption',
+  grains: 'the grains on the wall',
+  overshoot: 'the knob that somebody turned up',
+  'power-cut': 'the power cut',
+  'early-touch': 'the hand that touched too early',
+  'burning-smell': 'the smell of burning',
+};
+
+/** What to do about each, first things first. */
+const remedy: Readonly<Record<Name, string>> = {
+  'foam-over': 'say it (trouble foam), heat down and slide it off, and back on only when it has sunk',
+  'hot-hob': 'turn the heat down when the numbers run',
+  'weak-hob': 'turn the heat up when the time to go stops shrinking',
+  'thermometer-off': 'hold it in boiling water before the cook, and test in cold water',
+  interruption: 'say it (trouble away), heat off and pot off, and only then go',
+  grains: 'say it (trouble grains), leave it unstirred, wash the wall',
+  overshoot: 'pot off the ring first, the rest afterwards',
+  'power-cut': 'say it (trouble power), knob off, and low heat first when it comes back',
+  'early-touch': 'say it (trouble burn), cool running water at once, 20 minutes',
+  'burning-smell': 'say it (trouble scorched), off the heat, leave it alone',
+};
+
+/** What a rehearsal says: before it, at the simulated pot, and after it. */
+export const rehearsalTexts = {
+  'rehearsal.opened': (v: { recipe: string; seed: number; pace: number }) =>
+    `REHEARSAL of ${escapeForTerminal(v.recipe)}, seed ${v.seed}, ${v.pace} times as fast. Nothing is on the stove. "pause" stops the clock, "skip" goes to the next thing to do.`,
+  'rehearsal.paused': 'Paused. "go" goes on.',
+  'rehearsal.going': 'The clock runs.',
+  'rehearsal.skipped': (v: { seconds: number }, p: Printer) => `Skipped ${p.time(v.seconds)}.`,
+  'rehearsal.nothing-to-skip': 'There is something to do now.',
+  'rehearsal.dial': (v: { value: number; unit: string }) => `dial ${v.value} °${v.unit}`,
+
+  'rehearsal.sees.boils': 'Bubbles all over: it boils.',
+  'rehearsal.sees.foam-half': 'The foam stands half way up the pot.',
+  'rehearsal.sees.foam-high': 'The foam climbs: three quarters of the pot.',
+  'rehearsal.sees.foam-over': 'Syrup runs over the rim.',
+  'rehearsal.sees.foam-sunk': 'The foam has sunk.',
+  'rehearsal.sees.smell': 'It smells of burning.',
+  'rehearsal.sees.smell-gone': 'The smell is gone; it is only a little dark.',
+  'rehearsal.sees.grains': 'Grains of sugar glitter on the wall of the pot.',
+  'rehearsal.sees.grains-gone': 'The wall is clean again.',
+  'rehearsal.sees.power-gone': 'The light goes out, and the hob with it.',
+  'rehearsal.sees.power-back': 'The power is back.',
+  'rehearsal.sees.called-away': 'Somebody in the audience needs you, now, for four minutes.',
+  'rehearsal.sees.back': 'You can turn to the pot again.',
+  'rehearsal.sees.touched': 'A helper has put a finger into the mass and cries out.',
+  'rehearsal.sees.tended': 'The finger is under running water.',
+
+  'rehearsal.bad.seed': (v: { found: string }) =>
+    `${quoted(v.found)} is not a seed. Type a whole number from 0 to 4294967295, say --seed 7.`,
+  'rehearsal.bad.pace': (v: { found: string }) =>
+    `${quoted(v.found)} is not a pace. Type a number from 1 (as long as the real cook) to 60, say --pace 20.`,
+  'rehearsal.bad.surprise': (v: { found: string; nearest: string | null; names: readonly string[] }, p: Printer) =>
+    v.nearest === null
+      ? `There is no surprise ${quoted(v.found)}. There are ${p.list(v.names)}, and any.`
+      : `There is no surprise ${quoted(v.found)}. Did you mean "--surprise ${v.nearest}"?`,
+  'rehearsal.bad.headless':
+    'A rehearsal without a screen has nobody to type: add --auto, and a simulated person does.',
+  'rehearsal.bad.json': '--json prints the result of a rehearsal without a screen: add --auto --headless.',
+
+  'rehearsal.title': (v: { recipe: string; seed: number | null; surprise: Name | null }) =>
+    `REHEARSAL: ${escapeForTerminal(v.recipe)}, seed ${v.seed ?? 'unknown'}, ${v.surprise === null ? 'no surprise' : `surprise ${v.surprise}`}. No candy was made.`,
+  'rehearsal.took': (v: { seconds: number; ended: boolean; stopped: boolean }, p: Printer) =>
+    `${p.time(v.seconds)} of cooking${v.stopped ? ', given up' : v.ended ? ', to wrapped pieces' : ', not to the end'}.`,
+  'rehearsal.phase': (
+    v: { phase: string; seconds: number; plannedSeconds: number | null; late: boolean },
+    p: Printer,
+  ) =>
+    `${v.phase.padEnd(10)}${p.time(v.seconds).padEnd(12)}${v.plannedSeconds === null ? '' : `usual ${p.time(v.plannedSeconds)}`}${v.late ? '  late' : ''}`,
+  'rehearsal.rest': (
+    v: { celsius: number; windowCelsius: readonly [number, number]; stage: string; wanted: string },
+    p: Printer,
+  ) =>
+    `The syrup came to rest at ${p.dial(v.celsius)} (${v.stage}); the window is ${p.dialSpan(...v.windowCelsius)} (${v.wanted}).`,
+  'rehearsal.hands': (v: { middleCelsius: number; limitCelsius: number }, p: Printer) =>
+    `Hands went in at ${p.degrees(v.middleCelsius)} in the middle; the limit is ${p.degrees(v.limitCelsius)}.`,
+  'rehearsal.answered': (
+    v: {
+      surprise: Name;
+      showedAt: number | null;
+      afterSeconds: number | null;
+      withinSeconds: number;
+      inTime: boolean;
+      inOrder: boolean;
+    },
+    p: Printer,
+  ) => {
+    const what = called[v.surprise];
+    if (v.showedAt === null) return `Surprise: ${what} never showed.`;
+    if (v.afterSeconds === null) return `Surprise: ${what} showed at ${p.clock(v.showedAt)} and was not answered.`;
+    return `Surprise: ${what} showed at ${p.clock(v.showedAt)}, answered after ${p.time(v.afterSeconds)} (there are ${p.time(v.withinSeconds)}): ${v.inTime ? 'in time' : 'late'}, ${v.inOrder ? 'in the right order' : 'not in the right order'}.`;
+  },
+  'rehearsal.warning': (
+    v: { name: string; at: number; stoodSeconds: number | null; late: boolean },
+    p: Printer,
+  ) =>
+    `${p.clock(v.at)}  ${v.name}${v.stoodSeconds === null ? ', to the end' : `, for ${p.time(v.stoodSeconds)}`}${v.late ? ': late' : ''}`,
+  'rehearsal.warnings': 'Warnings met:',
+  'rehearsal.no-warnings': 'No warning was met.',
+  'rehearsal.changes': 'What to change:',
+
+  'rehearsal.change.unanswered': (v: { surprise: Name }) =>
+    `Nothing was done about ${called[v.surprise]}. Next time: ${remedy[v.surprise]}.`,
+  'rehearsal.change.slow': (v: { surprise: Name; seconds: number; withinSeconds: number }, p: Printer) =>
+    `${p.time(v.seconds)} until ${called[v.surprise]} was answered, and there are ${p.time(v.withinSeconds)}: ${remedy[v.surprise]}.`,
+  'rehearsal.change.order': (v: { surprise: Name }) => `The order counts: ${remedy[v.surprise]}.`,
+  'rehearsal.change.ran-over': 'It ran over: lower the heat when foam stands half way, or take a larger pot.',
+  'rehearsal.change.grained': 'Grains fell in: say what you see at once, and wash the wall.',
+  'rehearsal.change.short': (v: { kelvin: number }, p: Printer) =>
+    `It came off ${p.rise(v.kelvin)} below the window: test in cold water before it is poured.`,
+  'rehearsal.change.past': (v: { kelvin: number }, p: Printer) =>
+    `It went ${p.rise(v.kelvin)} past the window: lower heat for the last degrees, and nobody talks to the one at the pot.`,
+  'rehearsal.change.hot-hands': (v: { middleCelsius: number; limitCelsius: number }, p: Printer) =>
+    `Hands went in at ${p.degrees(v.middleCelsius)}: measure the thickest place, limit ${p.degrees(v.limitCelsius)}.`,
+  'rehearsal.change.late-warning': (
+    v: { id: string; seconds: number | null; withinSeconds: number | null },
+    p: Printer,
+  ) =>
+    `"${v.id}" stood for ${v.seconds === null ? 'the rest of the cook' : p.time(v.seconds)}${v.withinSeconds === null ? '' : `; there are ${p.time(v.withinSeconds)}`}.`,
+  'rehearsal.change.late-phase': (
+    v: { phase: string; seconds: number; plannedSeconds: number | null },
+    p: Printer,
+  ) =>
+    `${v.phase} took ${p.time(v.seconds)}${v.plannedSeconds === null ? '' : `, usually ${p.time(v.plannedSeconds)}`}: plan for it, or start earlier.`,
+  'rehearsal.change.nothing': 'Nothing: do it like this.',
+} as const;
