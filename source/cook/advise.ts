@@ -253,7 +253,7 @@ const changesAt = (
 
 const meaningOf = ({ cook, batch, forecast, now }: View, readingAt: number | null): Message | null => {
   const { lastReading } = cook;
-  if (lastReading === null || cook.pouredAt !== null) return null;
+  if (lastReading === null || cook.pouredAt !== null || cook.stopped) return null;
   return message('reading.means', {
     celsius: lastReading.celsius,
     stage:
@@ -341,7 +341,7 @@ export const advise = (cook: Cook, now: number): Advice => {
             carryOverKelvin: forecast.carryOverKelvin,
           },
     meaning: meaningOf(view, readingAt),
-    meaningOf: cook.pouredAt === null ? (cook.lastReading?.seq ?? null) : null,
+    meaningOf: cook.pouredAt === null && !cook.stopped ? (cook.lastReading?.seq ?? null) : null,
     readAt: cook.lastReading?.t ?? null,
     reached: cook.reachedAt !== null,
     offTheHeat: view.offTheHeat,

@@ -424,7 +424,7 @@ export const cookTexts = {
   'wrap.serve.shout': 'SAY ALLERGENS\nTHEN SHARE',
 
   // Clean up.
-  'clean.heat-off.say': 'Turn the heat off, and type: heat off.',
+  'clean.heat-off.say': 'Turn the heat off. Then: done.',
   'clean.heat-off.why': 'Nothing is cooked any more.',
   'clean.heat-off.shout': 'HEAT OFF',
   'clean.cool.say': (v: CoolValues, p: Printer) => {
@@ -474,7 +474,12 @@ export const cookTexts = {
       ? 'Look at the pot, then read the thermometer. Only then go on.'
       : 'Look at the pot and say where it is. Only then go on.',
   'gap.look.why': (v: { seconds: number; sure: boolean; on: boolean }, p: Printer) => {
-    const passed = `${v.sure ? '' : 'By the wall clock, '}${p.time(v.seconds)} passed in which nothing could be heard here`;
+    const unheard = 'in which nothing could be heard here';
+    const byTheWall =
+      v.seconds < 60
+        ? `no clock can tell how long the time was ${unheard}`
+        : `by the wall clock, ${p.time(v.seconds)} passed ${unheard}`;
+    const passed = v.sure ? `${p.time(v.seconds)} passed ${unheard}` : byTheWall;
     return v.on
       ? `${sentence(passed)} It may have boiled on all the time. Dark or smoking: ring off, lid on, leave it alone.`
       : `${sentence(passed)} Syrup that has set in the pot: water 60ml, and back to the boil.`;
