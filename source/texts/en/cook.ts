@@ -424,7 +424,7 @@ export const cookTexts = {
   'wrap.serve.shout': 'SAY ALLERGENS\nTHEN SHARE',
 
   // Clean up.
-  'clean.heat-off.say': 'Turn the heat off. Then: done.',
+  'clean.heat-off.say': 'Turn the heat off, and type: heat off.',
   'clean.heat-off.why': 'Nothing is cooked any more.',
   'clean.heat-off.shout': 'HEAT OFF',
   'clean.cool.say': (v: CoolValues, p: Printer) => {
