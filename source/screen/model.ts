@@ -1,5 +1,4 @@
 import type { Advice } from '../cook/advice.js';
-import type { JournalState } from '../journal/journal.js';
 import type { Printer } from '../units/printer.js';
 import { type Ring, ringFor, ringGapMilliseconds, ringsOf } from './bell.js';
 import { type Facts, factsOf, printerOf } from './facts.js';
@@ -23,11 +22,13 @@ export type Shown = {
   readonly printer: Printer;
   readonly input: InputState;
   readonly events: readonly PastEvent[];
-  readonly saving: JournalState;
+  readonly saving: ConsoleSession['saving'];
   /** Where the forecast sees the syrup in a minute, true Celsius. */
   readonly ghostCelsius: number | null;
   /** The last ring that nobody has answered with a key. */
   readonly rang: Ring | null;
+  /** An event has been on its way to the disk for longer than a person notices. */
+  readonly waiting: boolean;
 };
 
 /** The outside that the model needs; replaced in tests. */
@@ -46,9 +47,13 @@ export type ModelOptions = {
   readonly pace: number;
   readonly onLeave: (how: 'left' | 'interrupted') => void;
   readonly onSuspend: () => void;
+  /** The session itself broke: nothing can go on. */
+  readonly onFail: (error: unknown) => void;
 };
 
 const minute = 60;
+/** A disk that takes longer is waited for in sight. Our judgement. */
+const noticedMilliseconds = 400;
 
 /**
  * The console behind its looks: keys in, one picture of everything out. Re-computes on events, on the moment that
@@ -116,6 +121,7 @@ export class ConsoleModel {
       saving: session.saving,
       ghostCelsius: ahead,
       rang,
+      waiting: false,
     };
   }
 
@@ -150,8 +156,20 @@ export class ConsoleModel {
     const { session, outside, pace } = this.options;
     const late = ((outside.milliseconds() - at) / 1000) * pace;
     this.#busy += 1;
-    const outcome = await session.type(typed, Math.max(0, session.now() - late));
-    this.#busy -= 1;
+    const notWaiting = outside.after(noticedMilliseconds, () => {
+      this.#shown = { ...this.#shown, waiting: true };
+      this.#tell();
+    });
+    let outcome: Awaited<ReturnType<typeof session.type>>;
+    try {
+      outcome = await session.type(typed, Math.max(0, session.now() - late));
+    } catch (error) {
+      this.options.onFail(error);
+      return;
+    } finally {
+      notWaiting();
+      this.#busy -= 1;
+    }
     if (this.#closed) return;
     this.#renew(false);
     if (outcome.kind === 'queried') {

@@ -98,6 +98,7 @@ class InkTerminal implements Terminal {
 
   async cook({ session, quiet = false, pace = 1, onHappening }: CookOptions): Promise<ConsoleExit> {
     let leave: (exit: ConsoleExit) => void = () => undefined;
+    let fail: (error: unknown) => void = () => undefined;
     const model = new ConsoleModel({
       session,
       quiet,
@@ -112,12 +113,14 @@ class InkTerminal implements Terminal {
       },
       onLeave: (how) => leave(how),
       onSuspend: () => void this.#putAside(),
+      onFail: (error) => fail(error),
     });
     this.#onBack = model.happened;
     const stop = onHappening?.(model.happened);
     try {
-      const left = await this.#screen<{ exit: ConsoleExit }>((done) => {
+      const left = await this.#screen<{ exit: ConsoleExit }>((done, failed) => {
         leave = (exit) => done({ exit });
+        fail = failed;
         return <ConsoleScreen key="cook" model={model} style={this.#style} />;
       });
       return left.exit;
@@ -140,12 +143,15 @@ class InkTerminal implements Terminal {
 
   /** Show a screen until it is done, or until the terminal ends under it. */
   async #screen<Result extends object>(
-    screen: (done: (result: Result | { exit: ConsoleExit }) => void) => ReactNode,
+    screen: (
+      done: (result: Result | { exit: ConsoleExit }) => void,
+      failed: (error: unknown) => void,
+    ) => ReactNode,
   ): Promise<Result | { exit: ConsoleExit }> {
     if (this.#ended !== null) return { exit: this.#ended };
-    const result = new Promise<Result | { exit: ConsoleExit }>((resolve) => {
+    const result = new Promise<Result | { exit: ConsoleExit }>((resolve, reject) => {
       this.#end = (exit) => resolve({ exit });
-      this.#draw(screen(resolve));
+      this.#draw(screen(resolve, reject));
     });
     try {
       return await (this.#failed === null ? result : Promise.race([result, this.#failed]));

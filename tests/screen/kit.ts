@@ -87,7 +87,7 @@ export const bench = (
 
 export const modelOn = (
   { session, time }: Bench,
-  options: { quiet?: boolean; onLeave?: (how: string) => void } = {},
+  options: { quiet?: boolean; onLeave?: (how: string) => void; onFail?: (error: unknown) => void } = {},
 ): ConsoleModel =>
   new ConsoleModel({
     session,
@@ -96,6 +96,7 @@ export const modelOn = (
     pace: 1,
     onLeave: options.onLeave ?? (() => undefined),
     onSuspend: () => undefined,
+    onFail: options.onFail ?? (() => undefined),
   });
 
 /** Something typed after so many seconds: `[seconds, line]`, or a line alone after five. */

@@ -94,6 +94,39 @@ describe('the console', () => {
     model.close();
   });
 
+  it('says that it waits when the disk is slow, and that nothing is saved as long as that is so', async () => {
+    const one = bench();
+    const { session } = one;
+    const type = session.type.bind(session);
+    let release = (): void => undefined;
+    session.type = async (line, t) => {
+      await new Promise<void>((resolve) => {
+        release = resolve;
+      });
+      return type(line, t);
+    };
+    const model = modelOn(one);
+    model.key({ kind: 'char', char: ' ' });
+    await one.time.pass(300);
+    expect(text(model)).not.toMatch(/saving/);
+    await one.time.pass(600);
+    expect(text(model)).toMatch(/saving/);
+    release();
+    await one.time.pass(300);
+    expect(text(model)).not.toMatch(/saving/);
+    model.close();
+  });
+
+  it('a session that breaks ends the console with its error', async () => {
+    const one = bench();
+    one.session.type = () => Promise.reject(new Error('broken'));
+    const failed: unknown[] = [];
+    const model = modelOn(one, { onFail: (error) => failed.push(error) });
+    await press(model, one, ' ');
+    expect(failed).toEqual([new Error('broken')]);
+    model.close();
+  });
+
   it('the guided test: pot off by t, a letter for what it felt like, then what to do next', async () => {
     const one = await boiling();
     const model = modelOn(one);

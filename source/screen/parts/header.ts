@@ -28,19 +28,20 @@ const trailWithin = (ctx: Context, cells: number): Line => {
 
 /** The phase trail, and how long the cook has been going on. */
 export const header = (ctx: Context, columns: number): Line => {
-  const clock = ctx.shown.printer.time(Math.floor(ctx.shown.advice.now / 60) * 60).replace(/^0 s$/, '0 min');
+  const clock = ctx.say(message('screen.clock', { minutes: Math.floor(ctx.shown.advice.now / 60) }));
   const trail = trailWithin(ctx, columns - clock.length - 2);
   const gap = Math.max(1, columns - lineWidth(trail) - clock.length);
-  return [...trail, span(' '.repeat(gap)), span(ctx.show(clock), 'plain')];
+  return [...trail, span(' '.repeat(gap)), span(clock, 'plain')];
 };
 
 /** What is out of the ordinary about this cook, and the bell for the eye. Usually almost empty. */
 export const badges = (ctx: Context, columns: number): Line => {
-  const { advice, facts, saving, input, rang } = ctx.shown;
+  const { advice, facts, saving, input, rang, waiting } = ctx.shown;
   const marks: Span[] = [];
   if (advice.rehearsal) marks.push(span(` ${ctx.say(message('screen.rehearsal'))} `, 'caution block'));
   if (!saving.saving)
     marks.push(span(` ${ctx.say(message('screen.not-saved', { count: saving.heldCount }))} `, 'alarm block'));
+  if (waiting) marks.push(span(ctx.say(message('screen.wait')), 'plain'));
   if (rang === 'look') marks.push(span(ctx.say(message('screen.rang.look')), 'alarm'));
   if (rang === 'next') marks.push(span(ctx.say(message('screen.rang.next')), 'strong'));
   if (advice.from !== null) {

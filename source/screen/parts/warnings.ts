@@ -45,6 +45,18 @@ export const warnings = (ctx: Context, width: number, most: number): readonly Li
     lines.push(...drawn);
     written += 1;
   }
+  const { problem } = ctx.shown.saving;
+  if (problem !== null)
+    lines.push(
+      ...wrap(
+        [
+          span(` ${ctx.signs.warning} ${ctx.say(message('screen.not-saved.block'))} `, 'caution block'),
+          span(` ${ctx.say(problem)}`, 'caution'),
+        ],
+        width,
+        2,
+      ),
+    );
   const left = open.length - written;
   if (left > 0) lines.push([span(ctx.say(message('screen.more-warnings', { count: left })), 'caution')]);
   const others = ctx.shown.advice.troubles.slice(1).map(({ name }) => name);

@@ -80,10 +80,13 @@ export const screenTexts = {
   // The frame.
   'screen.too-small': (v: { columns: number; rows: number }) => `needs 80x24, has ${v.columns}x${v.rows}`,
   'screen.too-small.keys': 'make it larger, or q leaves',
+  'screen.clock': ({ minutes }: { minutes: number }) =>
+    minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`,
   'screen.rehearsal': 'REHEARSAL',
   'screen.from': (v: { phase: string }) => `began at ${v.phase}, earlier steps taken as done`,
   'screen.not-saved': (v: { count: number }, p: Printer) =>
     `NOT SAVED: ${p.count(v.count, 'event', 'events')}`,
+  'screen.not-saved.block': 'NOT SAVED',
   'screen.bell-off': 'bell off',
   'screen.rang.look': '((!)) LOOK NOW',
   'screen.rang.next': '(.) next is due',
@@ -120,7 +123,7 @@ export const screenTexts = {
   'screen.help': 'Keys now',
   'screen.help.words': 'Words',
   'screen.help.line': 'A colon, then any of these, then Enter. A key is only short for its word.',
-  'screen.wait': 'saving',
+  'screen.wait': 'saving ...',
 
   // The last events.
   'event.reading': (v: { value: number; unit: string }) => `${v.value} ${v.unit}`,
