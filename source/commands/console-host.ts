@@ -52,7 +52,9 @@ export const consoleHost = ({ quiet, color }: ConsoleHostOptions): Host => {
         const left = await tell(note);
         if (left !== null) return left.left;
       }
-      return codes[await terminal.cook({ session, quiet })];
+      return codes[
+        await terminal.cook({ session, quiet, onHappening: (listener) => session.onGap(listener) })
+      ];
     },
     close: () => terminal.close(),
   };

@@ -105,6 +105,7 @@ const cookWith = async (host: Host, loaded: Loaded, isNew: boolean, world: World
   const started = resumed ?? (await begin(host, loaded, folder, world));
   if (hasLeft(started)) return started.left;
   try {
+    await started.session.attend();
     return await host.lead(started);
   } finally {
     await started.session.close();

@@ -56,7 +56,11 @@ class Feed {
   async take(line: string): Promise<{ advice: Advice; questioned: Questioned }> {
     const fed = readFed(line);
     const kind = fed?.t === null ? 'plain' : 'recorded';
-    this.#kind ??= kind;
+    if (this.#kind === null) {
+      this.#kind = kind;
+      // A recorded cook has a time of its own; what is typed now has this machine's.
+      if (kind === 'plain') await this.session.attend();
+    }
     if (fed === null || kind !== this.#kind) return this.#refuse(line, message('typed.feed-line'));
     const t = fed.t ?? Math.max(this.#latest, this.session.now());
     if (t < this.#latest)

@@ -12,8 +12,6 @@ import type { World } from './world.js';
 /** Width of the terminal that is written to; null: a file or a pipe, where lines stay whole. */
 const columnsOf = ({ stdout }: World): number | null => (stdout.isTTY ? (stdout.columns ?? 80) : null);
 
-/** A gap in which anything may have happened to the pot, seconds. Our judgement. */
-const longGapSeconds = 120;
 /** A question is asked again this often; then its default is taken. */
 const tries = 3;
 
@@ -68,7 +66,6 @@ export const lineHost = (world: World): Host => {
           : message('line.resumed', { recipe: name }),
       );
       if (resumedAfter === null) say(message('line.deferring'));
-      else if (resumedAfter.seconds > longGapSeconds) say(message('line.gap', resumedAfter));
       const { problem } = session.saving;
       if (problem !== null) say(problem);
       const mode = new LineMode({

@@ -38,6 +38,10 @@ export class LineMode {
       this.#say(problem ?? message('line.saving-again'), '!! ');
       this.#prompt();
     });
+    const stopWatching = session.onGap(() => {
+      this.#show(session.advice(), false);
+      this.#prompt();
+    });
     this.#show(session.advice(), false);
     this.#prompt();
     for await (const line of lines) {
@@ -47,6 +51,7 @@ export class LineMode {
       this.#prompt();
     }
     stopListening();
+    stopWatching();
     if (this.#timer !== null) clearTimeout(this.#timer);
   }
 

@@ -4,9 +4,18 @@ export type Clock = {
   up(): number;
   /** Wall clock, milliseconds since 1970. */
   wall(): number;
+  /** Names this run of the machine; null or missing: not known. */
+  readonly boot?: string | null;
+  /** Run again and again, every so many seconds of the machine being awake; returns how to stop. */
+  every?(seconds: number, run: () => void): () => void;
 };
 
-export type LastStamp = { readonly t: number; readonly up: number | null; readonly at: string };
+export type LastStamp = {
+  readonly t: number;
+  readonly up: number | null;
+  readonly at: string;
+  readonly boot?: string | null;
+};
 
 /** The machine's clocks disagree by less than this without anything having happened, seconds. */
 const agreeWithinSeconds = 90;
@@ -23,6 +32,8 @@ export const secondsSince = (
   const byWall = (clock.wall() - Date.parse(last.at)) / 1000;
   const wall = Number.isFinite(byWall) ? Math.max(0, byWall) : 0;
   if (byUp < 0) return { seconds: wall, sure: false };
+  if (last.boot && clock.boot)
+    return last.boot === clock.boot ? { seconds: byUp, sure: true } : { seconds: wall, sure: false };
   // Up-time behind the wall clock: restarted meanwhile, or the wall clock was set forward. The longer one is safer.
   if (wall > byUp + agreeWithinSeconds) return { seconds: wall, sure: false };
   return { seconds: byUp, sure: true };
@@ -37,3 +48,10 @@ export const cookClock = (clock: Clock, startedAtSeconds: number): (() => number
     return latest;
   };
 };
+
+/** What every event is stamped with, beside its own time. */
+export const stampOf = (clock: Clock): { at: string; up: number; boot?: string } => ({
+  at: new Date(clock.wall()).toISOString(),
+  up: clock.up(),
+  ...(clock.boot ? { boot: clock.boot } : {}),
+});

@@ -7,7 +7,7 @@ import type { Entry } from '../journal/line.js';
 import { openJournal } from '../journal/open.js';
 import { damageNotes } from '../journal/recover.js';
 import { type Message, message } from '../texts/message.js';
-import { type Clock, type LastStamp, secondsSince } from './clock.js';
+import { type Clock, type LastStamp, secondsSince, stampOf } from './clock.js';
 import { Session } from './session.js';
 
 type Opening = Omit<Extract<CookEvent, { kind: 'opened' }>, 'kind'>;
@@ -35,15 +35,14 @@ export const readEntries = (
   const events = entries.flatMap((entry) => readEvent(entry) ?? []);
   const last = entries.at(-1);
   if (events[0]?.kind !== 'opened' || last === undefined) return null;
-  return { events, last };
+  const boot = typeof last.boot === 'string' ? last.boot : null;
+  return { events, last: { t: last.t, up: last.up, at: last.at, boot } };
 };
 
 export const cookOf = (entries: readonly Entry[]): Cook | null => {
   const read = readEntries(entries);
   return read === null ? null : fold(read.events);
 };
-
-const stamp = (clock: Clock) => ({ at: new Date(clock.wall()).toISOString(), up: clock.up() });
 
 /** Start a cook on a journal, or take up the one that it holds; `opening` null: only take up. */
 export const startKept = async (
@@ -64,12 +63,18 @@ export const startKept = async (
     if (read === null) return refuse();
     const cook = fold(read.events);
     const resumedAfter = secondsSince(read.last, clock);
-    const session = new Session({ cook, journal, clock, startsAt: read.last.t + resumedAfter.seconds });
+    const session = new Session({
+      cook,
+      journal,
+      clock,
+      startsAt: read.last.t + resumedAfter.seconds,
+      away: resumedAfter,
+    });
     return { session, notes, resumedAfter };
   }
   if (opening === null) return refuse();
   const event: Happened = { kind: 'opened', ...opening, seq: journal.nextSeq, t: 0 };
-  await journal.append({ ...event, ...stamp(clock) });
+  await journal.append({ ...event, ...stampOf(clock) });
   return {
     session: new Session({ cook: openCook(event), journal, clock, startsAt: 0 }),
     notes,

@@ -37,8 +37,6 @@ export const commandTexts = {
   'line.unfinished': (v: { recipe: string; seconds: number; phase: string }, p: Printer) =>
     `An unfinished cook: ${escapeForTerminal(v.recipe)}, at ${v.phase}, left ${p.time(v.seconds)} ago. Go on with it? yes or no (Enter: yes).`,
   'line.ask-default': 'Enter takes the default.',
-  'line.gap': (v: { seconds: number; sure: boolean }, p: Printer) =>
-    `${v.sure ? '' : 'By the wall clock, '}${p.time(v.seconds)} passed meanwhile. Look at the pot first; read the thermometer before anything else.`,
   'line.resumed': (v: { recipe: string }) => `Going on with ${escapeForTerminal(v.recipe)}.`,
   'line.left': 'Left. The cook is kept; start again to go on where it stood.',
   'line.saving-again': 'Saving works again; nothing was lost.',
