@@ -110,7 +110,7 @@ export class SimulatedCook {
     else if (offTheHeat || question !== null) this.#after(...this.#answer());
     else if (step === 'hands.measure') this.#measure();
     else if (step === 'boil.still' || step === 'boil.last') this.#boilOn();
-    else if (step === 'dissolve.stir' && pot.celsius < 88) this.#readAfter();
+    else if (step === 'dissolve.stir' && pot.celsius < 88) this.#readAfter(45);
     else if (step === 'boil.start' && pot.celsius < pot.boilsCelsius - 0.3) this.#readAfter();
     else this.#after(...this.#act());
   }
@@ -146,8 +146,8 @@ export class SimulatedCook {
     }
   }
 
-  #readAfter(): void {
-    this.#wait(Math.max(8, this.play.advice.nextReadingSeconds ?? 60));
+  #readAfter(mostSeconds = 600): void {
+    this.#wait(Math.min(mostSeconds, Math.max(8, this.play.advice.nextReadingSeconds ?? 60)));
     const { offTheHeat, question } = this.play.advice;
     if (!offTheHeat && question === null && this.play.cook.thermometer) this.#read();
   }

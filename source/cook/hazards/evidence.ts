@@ -65,7 +65,7 @@ const nearEndRate = 4 / 60;
 /** The gate to hands closes at the limit itself; the warning wants a little more, so that it does not chatter. */
 const middleSlackKelvin = 0.5;
 /** A rate that has become calm again. */
-const calmRate = 3 / 60;
+const calmRate = 2 / 60;
 const pastByKelvin = 1;
 
 /**
