@@ -4,6 +4,7 @@ import { stageDistance } from '../../sugar/stages.js';
 import { type Message, message } from '../../texts/message.js';
 import { headline } from '../candy.js';
 import type { Cook } from '../cook.js';
+import { nearKelvin } from '../evidence.js';
 import { nextTestDue } from '../next-test.js';
 import { handLimit, middleIsMeasured } from '../phases/gates.js';
 import { isDone, potIsOff } from '../phases/phase.js';
@@ -11,6 +12,7 @@ import { stageShown } from '../readings.js';
 import { judge, type Verdict } from '../verdict.js';
 import type { View } from '../view.js';
 import type { EvidenceHazard } from './hazard.js';
+import { isStalled, risenWhileLeft } from './stalled.js';
 
 /** Nobody has said that the ring is off; before a setting was named it is on from the boil on, or once it was called done. */
 const ringMayBeOn = (cook: Cook): boolean =>
@@ -178,9 +180,30 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
     response: ['hazard.overshoot-near.1'],
     respondWithinSeconds: 60,
     source: 'trade practice: slow the heat for the last degrees; the rate is our judgement',
-    raise: ({ cook }) => cook.nearSince !== null && !potIsOff(cook) && (rateOfRise(cook) ?? 0) > nearEndRate,
+    // Near by this reading: what only warms up again after a pause is not near.
+    raise: ({ cook }) =>
+      readsAbove(cook, cook.takeOffCelsius - nearKelvin) &&
+      !potIsOff(cook) &&
+      (rateOfRise(cook) ?? 0) > nearEndRate,
     clear: ({ cook }) => potIsOff(cook) || (rateOfRise(cook) ?? 0) < calmRate,
     evidence: readingEvidence,
+  },
+  {
+    id: 'stalled',
+    phases: ['boil'],
+    raisedBy: 'evidence',
+    level: 'soon',
+    signal: null,
+    response: ['hazard.stalled.1'],
+    respondWithinSeconds: 300,
+    source:
+      'common practice, no source: a syrup that does not boil does not cook on; the minutes are our judgement',
+    raise: ({ cook }) => isStalled(cook),
+    clear: ({ cook }) => !isStalled(cook),
+    evidence: ({ cook }) => {
+      const risen = risenWhileLeft(cook) ?? risenWhileLeft(cook, 120);
+      return risen === null ? null : message('evidence.stalled', { seconds: risen.seconds });
+    },
   },
   {
     id: 'heat-too-early',

@@ -68,6 +68,9 @@ export const hazardTexts = {
   'hazard.overshoot-near.cause': 'It rises fast so near the end',
   'hazard.overshoot-near.does': 'it will overshoot',
   'hazard.overshoot-near.1': 'Turn the heat down now and stand at the pot.',
+  'hazard.stalled.cause': 'It does not get hotter',
+  'hazard.stalled.does': 'too little heat to boil on',
+  'hazard.stalled.1': 'Turn the heat up one step and type it; it should bubble all over.',
   'hazard.past-window.cause': 'It is past the window',
   'hazard.past-window.does': 'every second makes it harder',
   'hazard.past-window.off': 'Take the pot off the heat now.',
@@ -224,6 +227,7 @@ export const hazardTexts = {
     }`,
   'evidence.boils': (v: { celsius: number; startsCelsius: number }, p: Printer) =>
     `${p.dial(v.celsius)}; this batch boils from ${p.dialNumber(v.startsCelsius)}`,
+  'evidence.stalled': (v: { seconds: number }, p: Printer) => `no rise in ${p.time(v.seconds)}`,
   'evidence.silence': (v: { seconds: number }, p: Printer) => `nothing typed for ${p.time(v.seconds)}`,
   'evidence.pot': (v: { neededLitres: number; haveLitres: number }, p: Printer) =>
     `needs ${p.litres(v.neededLitres)}, has ${p.litres(v.haveLitres)}`,

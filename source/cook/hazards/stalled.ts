@@ -1,0 +1,55 @@
+import { toCelsius } from '../../units/temperature.js';
+import { headline } from '../candy.js';
+import type { Cook } from '../cook.js';
+import { potIsOff } from '../phases/phase.js';
+
+/** Over this time a boil that goes on rises by this much, even at its slow beginning: 0.3-0.5 K a minute. Our judgement. */
+const slow = { seconds: 360, kelvin: 0.8 } as const;
+/** A boil that goes on never falls; a dial scatters by less. Our judgement. */
+const falling = { seconds: 120, kelvin: -1.5 } as const;
+/** Readings that a stall is told from, at each end. */
+const atEachEnd = 2;
+/** Never looked further back than this many events. */
+const mostEvents = 80;
+
+const changesThePot = ['heat', 'pot', 'lid', 'water', 'cold water', 'undo', 'trouble'];
+
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
+
+type Risen = { readonly kelvin: number; readonly seconds: number };
+
+/**
+ * Kelvin risen over the last minutes (six, or `overSeconds`) in which nothing was done to pot or burner; null where they
+ * were not left alone for so long, or not read. Bounded: a few dozen events.
+ */
+export const risenWhileLeft = (cook: Cook, overSeconds: number = slow.seconds): Risen | null => {
+  const readings: { t: number; celsius: number }[] = [];
+  const first = Math.max(0, cook.length - mostEvents);
+  for (let place = cook.length - 1; place >= first; place -= 1) {
+    const event = cook.log[place];
+    if (event === undefined || changesThePot.includes(event.kind)) break;
+    if (event.kind !== 'reading' || event.of !== 'syrup' || cook.voided.includes(event.seq)) continue;
+    const celsius = cook.batch.dial.toTrueCelsius(toCelsius(event.value, event.unit));
+    readings.push({ t: event.t, celsius });
+  }
+  const [last] = readings;
+  const early = readings.filter(({ t }) => last !== undefined && last.t - t >= overSeconds);
+  if (early.length < atEachEnd || cook.doubt !== null) return null;
+  const then = early.slice(0, atEachEnd);
+  const now = readings.slice(0, atEachEnd);
+  const seconds = mean(now.map(({ t }) => t)) - mean(then.map(({ t }) => t));
+  const kelvin = mean(now.map(({ celsius }) => celsius)) - mean(then.map(({ celsius }) => celsius));
+  return { kelvin, seconds };
+};
+
+/** It stands on the heat and does not get hotter: too little heat to boil on. */
+export const isStalled = (cook: Cook): boolean => {
+  if (headline(cook) !== 'boil' || potIsOff(cook) || cook.lidOn?.on === true || cook.heat?.level === 0)
+    return false;
+  const risen = risenWhileLeft(cook);
+  const lately = risenWhileLeft(cook, falling.seconds);
+  return (
+    (risen !== null && risen.kelvin < slow.kelvin) || (lately !== null && lately.kelvin < falling.kelvin)
+  );
+};
