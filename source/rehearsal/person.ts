@@ -229,6 +229,8 @@ export const personOf = (
     if (warns(advice, 'lid-foams')) return say('lid foams', quick, 'lid off');
     if (warns(advice, 'overshoot-near') && t - memory.heatSetAt > 45 && memory.potOn)
       return memory.heat > 0 ? turn('overshoot', memory.heat - 1) : null;
+    if (warns(advice, 'stalled') && t - memory.heatSetAt > 60 && memory.potOn)
+      return turn('stalled', Math.min(ladder.length - 1, memory.heat + 1));
     if (warns(advice, 'disagreement'))
       return memory.disagreed === 0
         ? say('disagree', 8, 'ok disagreement')

@@ -79,7 +79,11 @@ const wordOf = (event: CookEvent): string | null => {
     case 'no thermometer':
       return 'thermometer none';
     case 'reading':
-      return event.by === 'hands' && event.of === 'boiling water' ? 'boils' : event.of === 'ice' ? 'ice' : null;
+      return event.by === 'hands' && event.of === 'boiling water'
+        ? 'boils'
+        : event.of === 'ice'
+          ? 'ice'
+          : null;
     case 'done':
     case 'stop':
       return event.kind;
