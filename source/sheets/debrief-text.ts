@@ -1,0 +1,82 @@
+import type { Story } from '../lessons/story.js';
+import { type Message, message, words } from '../texts/message.js';
+import type { Printer } from '../units/printer.js';
+import { type DebriefDocument, type DebriefTable, debriefDocument } from './debrief-document.js';
+import { textPlot } from './debrief-text-plot.js';
+import { beside, sheetColumns, wrapped } from './layout.js';
+
+const labelColumn = 14;
+const gap = '  ';
+
+const padded = (cell: string, width: number, right: boolean): string =>
+  right ? cell.padStart(width) : cell.padEnd(width);
+
+/** A table in columns as wide as their widest cell; what is too wide goes on under the last column's beginning. */
+const tableLines = (
+  { columns, rows, right, foot, whenEmpty }: DebriefTable,
+  say: (said: Message) => string,
+): string[] => {
+  if (rows.length === 0) return whenEmpty === null ? [] : [`${gap}${say(whenEmpty)}`];
+  const cells = [columns, ...rows].map((row) => row.map(say));
+  const widths = columns.map((_, index) => Math.max(...cells.map((row) => row[index]?.length ?? 0)));
+  const fixed = widths.slice(0, -1).reduce((sum, width) => sum + width + gap.length, gap.length);
+  const lines = cells.flatMap((row) => {
+    const front = row
+      .slice(0, -1)
+      .map((cell, index) => padded(cell, widths[index] ?? 0, right.includes(index)))
+      .join(gap);
+    return wrapped(
+      `${gap}${front}${gap}${row.at(-1) ?? ''}`,
+      sheetColumns,
+      Math.min(fixed, sheetColumns - 20),
+    );
+  });
+  return [
+    ...lines.map((line) => line.trimEnd()),
+    ...(foot === null ? [] : wrapped(`${gap}${say(foot)}`, sheetColumns, 2)),
+  ];
+};
+
+const changeLines = ({ changes }: DebriefDocument, say: (said: Message) => string): string[] =>
+  changes.length === 0
+    ? wrapped(`${gap}${say(message('debrief.changes.none'))}`, sheetColumns, 2)
+    : changes.flatMap(({ action, because }, index) => [
+        ...wrapped(`${gap}${index + 1}. ${say(action)}`, sheetColumns, 5),
+        ...wrapped(`     ${say(because)}`, sheetColumns, 5),
+      ]);
+
+/** The debrief for a terminal, lines of at most 78 columns; what to change comes last, where the eye is. */
+export const debriefText = (story: Story, printer: Printer, damage: readonly Message[] = []): string => {
+  const say = (said: Message): string => words(said, printer);
+  const sheet = debriefDocument(story, damage);
+  const plot = textPlot(story, printer);
+  return [
+    ...(sheet.rehearsal === null ? [] : [`*** ${say(sheet.rehearsal)} ***`]),
+    ...wrapped(say(sheet.title)),
+    ...sheet.circumstances.flatMap((one) => wrapped(say(one))),
+    ...sheet.caveats.flatMap((one) => wrapped(`! ${say(one)}`, sheetColumns, 2)),
+    '',
+    ...wrapped(say(sheet.lead)),
+    '',
+    ...(plot ?? wrapped(say(message('debrief.no-curve')))),
+    '',
+    ...(sheet.result.length === 0 ? [] : [say(message('debrief.heading.result'))]),
+    ...sheet.result.flatMap(({ label, value }) =>
+      beside(`${gap}${say(label)}`, say(value), labelColumn + gap.length),
+    ),
+    ...sheet.tables.flatMap((table) => ['', say(table.heading), ...tableLines(table, say)]),
+    ...(sheet.remarks.length === 0
+      ? []
+      : [
+          '',
+          say(message('debrief.heading.remarks')),
+          ...sheet.remarks.flatMap((one) => wrapped(`${gap}${say(one)}`, sheetColumns, 4)),
+        ]),
+    '',
+    say(message('debrief.heading.changes')),
+    ...changeLines(sheet, say),
+    '',
+    ...sheet.foot.flatMap((one) => wrapped(say(one))),
+    '',
+  ].join('\n');
+};
