@@ -33,6 +33,25 @@ export const target = (cook: Cook) => ({
   takeOffCelsius: cook.takeOffCelsius,
 });
 
+/** Readings of so long are looked at together, seconds, and their mean must lie so far above the floor, kelvin. Our judgement. */
+const staying = { seconds: 120, aboveKelvin: 0.7 } as const;
+
+/**
+ * The dial itself stays in the window: touching the floor, or hovering around it, is not done, however sure a forecast
+ * is that the heat must have carried the syrup further.
+ */
+const dialStays = (cook: Cook): boolean => {
+  const { lastReading, readBefore } = cook;
+  if (lastReading === null) return false;
+  const recent = [...readBefore, lastReading].filter(({ t }) => t >= lastReading.t - staying.seconds);
+  const floor = cook.batch.target.todayCelsius[0];
+  // A reading on the way up says nothing of staying: those since the floor was first touched count.
+  const first = recent.findIndex(({ celsius }) => celsius >= floor);
+  const since = first < 0 ? recent : recent.slice(first);
+  const mean = since.reduce((sum, { celsius }) => sum + celsius, 0) / since.length;
+  return mean >= floor + staying.aboveKelvin;
+};
+
 /** Let the forecast hear of it, and see whether the window has been reached by all evidence. */
 export const noteEvidence = (cook: Cook, evidence: Evidence): Cook => {
   if (cook.pouredAt !== null) return cook;
@@ -42,7 +61,9 @@ export const noteEvidence = (cook: Cook, evidence: Evidence): Cook => {
   if (cook.reachedAt !== null) return noted;
   const belief = believe(estimate, target(cook), cook.t, curve, cook.hob);
   const blind = cook.readingsTaken === 0 || !cook.thermometer;
-  const reached = blind ? feltDone(noted) : (belief?.reachedProbability ?? 0) >= reachedProbability;
+  const sure =
+    (belief?.reachedProbability ?? 0) >= reachedProbability && (dialStays(noted) || feltDone(noted));
+  const reached = blind ? feltDone(noted) : sure;
   return reached ? { ...noted, reachedAt: cook.t } : noted;
 };
 

@@ -16,6 +16,17 @@ describe('stably in the window, and touched once', () => {
     expect(play.advice.reached).toBe(false);
   });
 
+  it.each([1, 2, 3])(
+    'hovering is not done either when nobody says that the heat went down, after %i K a minute',
+    (rise) => {
+      const play = new Play({ from: 'boil' }).type('heat medium');
+      const f = floor(play);
+      for (let below = 8; below > 0; below -= rise) play.reads(60, f - below);
+      for (let turn = 0; turn < 24; turn += 1) play.reads(15, f + (turn % 2 === 0 ? 0.4 : -0.4));
+      expect(play.advice.reached).toBe(false);
+    },
+  );
+
   it('staying above it is, until undone', () => {
     const play = boiling();
     const f = floor(play);
