@@ -5,7 +5,7 @@ import { follow } from './stranger.js';
 
 const clearsScreen = /\u001b\[[23]J/g;
 
-it.each([
+it.concurrent.each([
   [80, 24],
   [120, 40],
 ])(

@@ -1,45 +1,40 @@
-import { afterEach, expect, it } from 'vitest';
-import { TimedCook } from './fixture.js';
+import { afterAll, expect, it } from 'vitest';
+import { atTheStart, closeAll, type TimedCook } from './fixture.js';
 
-let cook: TimedCook;
-const open = async (options: Parameters<typeof TimedCook.open>[0] = {}): Promise<void> => {
-  cook = TimedCook.open(options);
-  await cook.says(/Set everything out/);
-};
-afterEach(async () => cook.close());
+afterAll(closeAll);
 
 /** Something that is always answered at once, so that what came before it is known to have been heard. */
-const andThen = async (): Promise<void> => {
+const andThen = async (cook: TimedCook): Promise<void> => {
   cook.press('4');
   await cook.says(/> 4/);
   cook.press('\u007f');
   await cook.saysNoMore(/> 4/);
 };
 
-it('a hand laid on the keyboard does nothing', async () => {
-  await open();
+it.concurrent('a hand laid on the keyboard does nothing', async () => {
+  const cook = await atTheStart();
   for (const key of 'hjkl uiop bnm') cook.press(key);
   await cook.says(/Several keys at once: nothing was done/);
-  await andThen();
+  await andThen(cook);
   expect(cook.text).toMatch(/Set everything out/);
   expect(cook.text).not.toMatch(/One letter/);
   expect(cook.text).not.toMatch(/bell off/);
 });
 
-it('a held space bar is one done', async () => {
-  await open();
+it.concurrent('a held space bar is one done', async () => {
+  const cook = await atTheStart();
   cook.press(' ');
   await cook.says(/Say aloud who does what/);
   const held = setInterval(() => cook.press(' '), 30);
   await cook.until('nothing new under a held space bar', () => cook.text.includes('set it all out'));
   await new Promise((resolve) => setTimeout(resolve, 900));
   clearInterval(held);
-  await andThen();
+  await andThen(cook);
   expect(cook.text).toMatch(/Say aloud who does what/);
 });
 
-it('a paste is offered, not done; Enter takes it, Escape throws it away', async () => {
-  await open();
+it.concurrent('a paste is offered, not done; Enter takes it, Escape throws it away', async () => {
+  const cook = await atTheStart();
   cook.pastes('done\rdone\ryes\r');
   await cook.says(/Pasted, not yet taken/);
   await cook.says(/: done done yes/);
@@ -52,15 +47,15 @@ it('a paste is offered, not done; Enter takes it, Escape throws it away', async 
   await cook.says(/Say aloud who does what/);
 });
 
-it('what a terminal sends unasked is no key', async () => {
-  await open();
+it.concurrent('what a terminal sends unasked is no key', async () => {
+  const cook = await atTheStart();
   cook.press('\u001b[I\u001b[O\u001b[<0;10;10M\u001b[M !!\u001b[12;40R\u001bOP\u001b[15~');
-  await andThen();
+  await andThen(cook);
   expect(cook.text).toMatch(/Set everything out/);
 });
 
-it('a letter typed by mistake is taken back by u, and an arrow key is nothing', async () => {
-  await open();
+it.concurrent('a letter typed by mistake is taken back by u, and an arrow key is nothing', async () => {
+  const cook = await atTheStart();
   cook.press(' ');
   await cook.says(/Say aloud who does what/);
   cook.press('\u001b[A\u001b[B');
@@ -68,8 +63,8 @@ it('a letter typed by mistake is taken back by u, and an arrow key is nothing', 
   await cook.says(/Set everything out/);
 });
 
-it('a reading is seen large before it is taken, and asked about when it can not be', async () => {
-  await open();
+it.concurrent('a reading is seen large before it is taken, and asked about when it can not be', async () => {
+  const cook = await atTheStart();
   cook.press('61');
   await cook.says(/> 61/);
   cook.press('8');
@@ -80,8 +75,8 @@ it('a reading is seen large before it is taken, and asked about when it can not 
   await cook.saysNoMore(/Is it right\?/);
 });
 
-it('Ctrl+Z comes back with the whole screen, twice', async () => {
-  await open();
+it.concurrent('Ctrl+Z comes back with the whole screen, twice', async () => {
+  const cook = await atTheStart();
   for (let time = 0; time < 2; time += 1) {
     const before = cook.raw.length;
     cook.press('\u001a');
@@ -91,7 +86,7 @@ it('Ctrl+Z comes back with the whole screen, twice', async () => {
     cook.kill('SIGCONT');
     await cook.until('the screen again', () => cook.raw.slice(before).includes('\u001b[?1049h'));
     await cook.says(/Set everything out/);
-    await andThen();
+    await andThen(cook);
   }
   expect(cook.onTheOtherScreen).toBe(true);
 });

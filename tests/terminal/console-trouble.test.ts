@@ -1,21 +1,19 @@
-import { afterEach, expect, it } from 'vitest';
+import { afterAll, expect, it } from 'vitest';
 import { troublesByUrgency } from '../../source/screen/input/choosers.js';
 import { en } from '../../source/texts/en.js';
-import { TimedCook } from './fixture.js';
+import { atTheStart, closeAll } from './fixture.js';
 
-let cook: TimedCook;
-afterEach(async () => cook.close());
+afterAll(closeAll);
 
 const quoted = (text: string): RegExp => new RegExp(text.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&'));
 
-it.each([
+it.concurrent.each([
   [80, 24, troublesByUrgency],
   [120, 40, ['burn', 'fire', 'overshoot', 'soft']],
 ] as const)(
   'every trouble is a key and a letter away, and over with one key, at %ix%i',
   async (columns, rows, names) => {
-    cook = TimedCook.open({ columns, rows });
-    await cook.says(/Set everything out/);
+    const cook = await atTheStart({ columns, rows });
     for (const name of names) {
       cook.passes(5);
       const cause = String(en[`hazard.${name}.cause`]);
@@ -36,9 +34,8 @@ it.each([
   },
 );
 
-it('the first-aid timer runs beside the cook, which goes on', async () => {
-  cook = TimedCook.open();
-  await cook.says(/Set everything out/);
+it.concurrent('the first-aid timer runs beside the cook, which goes on', async () => {
+  const cook = await atTheStart();
   cook.press('!');
   await cook.says(/What is wrong/);
   cook.press('a');
@@ -55,8 +52,7 @@ it('the first-aid timer runs beside the cook, which goes on', async () => {
   await cook.says(/cool running water (18:00|17:5\d)/);
 });
 
-it('a closed window ends the program: nothing is left running', async () => {
-  cook = TimedCook.open();
-  await cook.says(/Set everything out/);
+it.concurrent('a closed window ends the program: nothing is left running', async () => {
+  const cook = await atTheStart();
   await cook.closesTheWindow();
 });

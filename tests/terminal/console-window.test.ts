@@ -1,19 +1,14 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { modesLeftOn } from './driver.js';
-import { TimedCook } from './fixture.js';
+import { atTheStart, closeAll, type TimedCook } from './fixture.js';
 
-let cook: TimedCook;
-const open = async (options: Parameters<typeof TimedCook.open>[0] = {}): Promise<void> => {
-  cook = TimedCook.open(options);
-  await cook.says(/Set everything out/);
-};
-afterEach(async () => cook.close());
+afterAll(closeAll);
 
 describe('every way out leaves the terminal as it was', () => {
-  const ways: readonly (readonly [string, () => void | Promise<void>, number])[] = [
+  const ways: readonly (readonly [string, (cook: TimedCook) => void | Promise<void>, number])[] = [
     [
       'q and y',
-      async () => {
+      async (cook) => {
         cook.press('q');
         await cook.says(/Leave now\?/);
         cook.press('y');
@@ -22,7 +17,7 @@ describe('every way out leaves the terminal as it was', () => {
     ],
     [
       'Ctrl+C twice',
-      async () => {
+      async (cook) => {
         cook.press('\u0003');
         await cook.says(/The cook is kept/);
         cook.press('\u0003');
@@ -31,28 +26,28 @@ describe('every way out leaves the terminal as it was', () => {
     ],
     [
       'the word quit',
-      async () => {
+      async (cook) => {
         cook.types('quit');
         await cook.says(/Leave now\?/);
         cook.press('y');
       },
       0,
     ],
-    ['SIGTERM', () => cook.kill('SIGTERM'), 143],
-    ['SIGHUP', () => cook.kill('SIGHUP'), 129],
-    ['SIGINT', () => cook.kill('SIGINT'), 130],
+    ['SIGTERM', (cook) => cook.kill('SIGTERM'), 143],
+    ['SIGHUP', (cook) => cook.kill('SIGHUP'), 129],
+    ['SIGINT', (cook) => cook.kill('SIGINT'), 130],
   ];
-  it.each(ways)('%s', async (_, leave, code) => {
-    await open();
+  it.concurrent.each(ways)('%s', async (_, leave, code) => {
+    const cook = await atTheStart();
     expect(cook.onTheOtherScreen).toBe(true);
-    await leave();
+    await leave(cook);
     expect(await cook.ended()).toEqual({ code, signal: 0 });
     expect(modesLeftOn(cook.raw)).toEqual([]);
     expect(cook.onTheOtherScreen).toBe(false);
   });
 
-  it('an error of the program itself', async () => {
-    await open({ env: { BREAKS: '1' } });
+  it.concurrent('an error of the program itself', async () => {
+    const cook = await atTheStart({ env: { BREAKS: '1' } });
     cook.types('note break');
     const { code } = await cook.ended();
     expect(code).toBe(1);
@@ -62,8 +57,8 @@ describe('every way out leaves the terminal as it was', () => {
 });
 
 describe('the window', () => {
-  it('is redrawn whole after every change of its size, in mid-cook', async () => {
-    await open();
+  it.concurrent('is redrawn whole after every change of its size, in mid-cook', async () => {
+    const cook = await atTheStart();
     await cook.isDone(/Say aloud who does what/);
     for (const [columns, rows] of [
       [120, 40],
@@ -82,8 +77,8 @@ describe('the window', () => {
     await cook.isDone(/Read this aloud|boiling water/);
   });
 
-  it('that is too small says so, can be left, and comes back', async () => {
-    await open();
+  it.concurrent('that is too small says so, can be left, and comes back', async () => {
+    const cook = await atTheStart();
     cook.resize(60, 20);
     await cook.says(/needs 80x24, has 60x20/);
     cook.resize(80, 24);
@@ -96,13 +91,13 @@ describe('the window', () => {
     expect(await cook.ended()).toEqual({ code: 0, signal: 0 });
   });
 
-  it('is live where CI is set in the environment', async () => {
-    await open({ env: { CI: 'true' } });
+  it.concurrent('is live where CI is set in the environment', async () => {
+    const cook = await atTheStart({ env: { CI: 'true' } });
     await cook.isDone(/Say aloud who does what/);
   });
 
-  it('has no colour with NO_COLOR, and all its words', async () => {
-    await open({ env: { NO_COLOR: '1' } });
+  it.concurrent('has no colour with NO_COLOR, and all its words', async () => {
+    const cook = await atTheStart({ env: { NO_COLOR: '1' } });
     cook.press('!');
     await cook.says(/What is wrong/);
     cook.press('a');
@@ -111,8 +106,8 @@ describe('the window', () => {
     expect(cook.raw).not.toMatch(/\u001b\[(?:3[0-8]|4[0-8]|9[0-7]|10[0-7])[;m]/);
   });
 
-  it('has colour otherwise, for what is not as it should be', async () => {
-    await open();
+  it.concurrent('has colour otherwise, for what is not as it should be', async () => {
+    const cook = await atTheStart();
     expect(cook.raw).not.toMatch(/\u001b\[3[0-7]m/);
     cook.press('!');
     await cook.says(/What is wrong/);
@@ -121,20 +116,20 @@ describe('the window', () => {
     expect(cook.raw).toMatch(/\u001b\[31m/);
   });
 
-  it('is ASCII where the locale can do no more', async () => {
-    await open({ env: { LANG: 'C', LC_ALL: 'C' } });
+  it.concurrent('is ASCII where the locale can do no more', async () => {
+    const cook = await atTheStart({ env: { LANG: 'C', LC_ALL: 'C' } });
     expect(cook.text).toMatch(/^[\n\u0020-\u007e]*$/);
   });
 
-  it('costs nothing while nothing runs', async () => {
-    await open();
+  it.concurrent('costs nothing while nothing runs', async () => {
+    const cook = await atTheStart();
     const drawn = cook.raw.length;
     await new Promise((resolve) => setTimeout(resolve, 1500));
     expect(cook.raw.length).toBe(drawn);
   });
 
-  it('a digit draws its own rows and not the screen', async () => {
-    await open({ columns: 120, rows: 40 });
+  it.concurrent('a digit draws its own rows and not the screen', async () => {
+    const cook = await atTheStart({ columns: 120, rows: 40 });
     cook.press('2');
     await cook.says(/> 2/);
     const before = cook.raw.length;

@@ -32,7 +32,7 @@ const built = (): string => {
   return program;
 };
 
-let opened = 0;
+const opened: TimedCook[] = [];
 
 /** A cook whose clock the test holds. */
 export class TimedCook extends CookAtTheScreen {
@@ -46,14 +46,15 @@ export class TimedCook extends CookAtTheScreen {
   }
 
   static open(options: Omit<Opening, 'command'> = {}): TimedCook {
-    opened += 1;
-    const clock = join(folder, `clock-${opened}`);
+    const clock = join(folder, `clock-${opened.length}`);
     writeFileSync(clock, '0');
-    return new TimedCook(clock, {
+    const cook = new TimedCook(clock, {
       ...options,
       env: { CLOCK_FILE: clock, ...options.env },
       command: [process.execPath, built()],
     });
+    opened.push(cook);
+    return cook;
   }
 
   /** So many seconds go by in the kitchen. */
@@ -62,3 +63,15 @@ export class TimedCook extends CookAtTheScreen {
     writeFileSync(this.clock, String(this.#seconds));
   }
 }
+
+/** A new cook, its first step on the screen. */
+export const atTheStart = async (options: Omit<Opening, 'command'> = {}): Promise<TimedCook> => {
+  const cook = TimedCook.open(options);
+  await cook.says(/Set everything out/);
+  return cook;
+};
+
+/** At the end of a test file, whose tests may run side by side. */
+export const closeAll = async (): Promise<void> => {
+  await Promise.all(opened.splice(0).map((cook) => cook.close()));
+};
