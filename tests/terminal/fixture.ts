@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { buildSync } from 'esbuild';
@@ -6,6 +6,11 @@ import { CookAtTheScreen, type Opening } from './driver.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'kettlehand-screen-'));
 const program = join(process.cwd(), 'node_modules', '.cache', `kettlehand-fixture-${process.pid}.mjs`);
+
+process.once('exit', () => {
+  rmSync(program, { force: true });
+  rmSync(folder, { recursive: true, force: true });
+});
 
 /** One file, as the program itself is shipped: it starts in a third of the time. */
 const built = (): string => {
