@@ -31,13 +31,17 @@ export class Typist {
   ): Typist {
     const { CI: _ci, NO_COLOR: _colour, ...inherited } = process.env;
     return new Typist(
-      spawn(process.execPath, ['bin/kettlehand.mjs', 'cook', '--plain', ...args], {
-        name: 'xterm-256color',
-        cols: 100,
-        rows: 40,
-        cwd: process.cwd(),
-        env: { ...inherited, KETTLEHAND_HOME: home, ...env } as Record<string, string>,
-      }),
+      spawn(
+        process.execPath,
+        [process.env.KETTLEHAND_PROGRAM ?? 'bin/kettlehand.mjs', 'cook', '--plain', ...args],
+        {
+          name: 'xterm-256color',
+          cols: 100,
+          rows: 40,
+          cwd: process.cwd(),
+          env: { ...inherited, KETTLEHAND_HOME: home, ...env } as Record<string, string>,
+        },
+      ),
     );
   }
 
@@ -77,7 +81,14 @@ export class Typist {
   }
 
   key(bytes: string): void {
-    this.pty.write(bytes);
+    // Its types know text only; it writes a buffer as it is.
+    this.pty.write(bytes as unknown as string);
+  }
+
+  /** Bytes as they are, also such as are no text. */
+  raw(bytes: Buffer): void {
+    // Its types know text only; it writes a buffer as it is.
+    this.pty.write(bytes as unknown as string);
   }
 
   kill(signal: string): void {
