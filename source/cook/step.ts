@@ -18,9 +18,12 @@ const appended = (cook: Cook, event: Happened): Happened[] => {
 const byHands = (event: Happened): boolean =>
   event.kind === 'reading' ? event.by === 'hands' : event.kind !== 'gap';
 
+/** The pot of a rehearsal reads in the place of somebody who stands there. */
+const isSimulated = (event: Happened): boolean => event.kind === 'reading' && event.by === 'pot';
+
 const apply = (cook: Cook, event: Happened): Cook => {
   const t = Math.max(cook.t, event.t);
-  const heard = byHands(event) ? t : cook.heardAt;
+  const heard = byHands(event) || isSimulated(event) ? t : cook.heardAt;
   // What the forecast had come to ask for before this event stands, whatever the event does to the forecast.
   const before = projectOff({ ...cook, t, heardAt: heard }, t);
   return lookForHazards(settle(effect(before, { ...event, t }), t), t);
