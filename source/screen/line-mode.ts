@@ -6,7 +6,7 @@ import type { Printer } from '../units/printer.js';
 import { linesBetween, wrapped } from './lines.js';
 
 export type LineModeOptions = {
-  readonly session: Session;
+  readonly session: Pick<Session, 'type' | 'advice' | 'now' | 'onSaving' | 'onGap'>;
   readonly printerNow: () => Printer;
   readonly lines: AsyncIterable<string>;
   readonly write: (text: string) => void;
@@ -14,6 +14,10 @@ export type LineModeOptions = {
   readonly columns: () => number | null;
   /** A prompt is shown, because somebody types here. */
   readonly prompts: boolean;
+  /** Seconds of the cook per second of the wall: 1 unless a rehearsal runs fast. */
+  readonly pace?: number;
+  /** Calls back when something happened that nobody typed, with what is to be said of it; returns how to stop. */
+  readonly onHappening?: (listener: (said: readonly Message[]) => void) => () => void;
 };
 
 /** A timer is never set for longer: advice that changes later is looked at again. */
@@ -42,6 +46,12 @@ export class LineMode {
       this.#show(session.advice(), false);
       this.#prompt();
     });
+    const stopHappening = this.#options.onHappening?.((said) => {
+      if (this.#options.prompts) this.#options.write('\n');
+      for (const one of said) this.#say(one, '~  ');
+      this.#show(session.advice(), said.length === 0);
+      this.#prompt();
+    });
     this.#show(session.advice(), false);
     this.#prompt();
     for await (const line of lines) {
@@ -52,6 +62,7 @@ export class LineMode {
     }
     stopListening();
     stopWatching();
+    stopHappening?.();
     if (this.#timer !== null) clearTimeout(this.#timer);
   }
 
@@ -86,7 +97,7 @@ export class LineMode {
   #sleep(advice: Advice): void {
     if (this.#timer !== null) clearTimeout(this.#timer);
     if (advice.changesAt === null) return;
-    const ahead = (advice.changesAt - this.#options.session.now()) * 1000;
+    const ahead = ((advice.changesAt - this.#options.session.now()) * 1000) / (this.#options.pace ?? 1);
     this.#timer = setTimeout(
       () => {
         const before = this.#before;
