@@ -7,6 +7,7 @@ type Command = { readonly run: (argv: readonly string[], world: World) => Promis
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
   cook: () => import('./commands/cook.js'),
   plan: () => import('./commands/plan-command.js'),
+  rehearse: () => import('./commands/rehearse.js'),
   follow: () => import('./commands/follow.js'),
   recipes: () => import('./commands/recipes-command.js'),
   kitchen: () => import('./commands/kitchen-command.js'),
@@ -18,13 +19,14 @@ const help = `
     $ kettlehand cook                          cook the bundled example, step by step
     $ kettlehand cook mint-pull                cook another recipe
     $ kettlehand plan mint-pull --guests 24    what to buy, how hot, how many pieces
+    $ kettlehand rehearse --surprise any       run it on a simulated pot, before anyone watches
     $ kettlehand recipes                       what can be cooked
     $ kettlehand kitchen set altitude "1450 m" tell it about your kitchen once
     $ kettlehand follow mint-pull --json       the same cook from a pipe
     $ kettlehand syrup --item granulated-sugar=400g --celsius 121
 
   Commands
-    cook, plan, follow, recipes, kitchen, syrup; each with --help
+    cook, plan, rehearse, follow, recipes, kitchen, syrup; each with --help
 
   The person in charge, local rules for kitchens and children, food law and trained
   first aid come before anything this program says.

@@ -274,11 +274,11 @@ export const personOf = (
   /** Steps that something seen ends, or that want another word than "done". */
   const special: Readonly<Record<string, Rule>> = {
     'mix.thermometer': () => {
-      if (!habits.checks) return say('mix.thermometer', 8, 'done');
+      if (!habits.checks || memory.did.has('checked')) return say('mix.thermometer', 8, 'done');
       const shown = table.boilingWater();
       return shown === null
         ? say('mix.thermometer', 8, 'done')
-        : say('mix.thermometer', stepSeconds['mix.thermometer'] ?? 45, `boils ${shownAs(shown)}`);
+        : say('checked', stepSeconds['mix.thermometer'] ?? 45, `boils ${shownAs(shown)}`);
     },
     'dissolve.heat': () => turn('light', middleRung),
     'dissolve.stir': ({ senses }) =>

@@ -121,6 +121,16 @@ const answeredBy = (surprise: Surprise, shown: number | null, log: readonly Happ
 
 type Standing = { readonly level: Level; readonly at: number; readonly withinSeconds: number | null };
 
+/** Hands act first and type afterwards. Our judgement. */
+const typingSeconds = 10;
+const actKinds: readonly string[] = ['done', 'heat', 'pot', 'lid', 'answer', 'stop'];
+
+/** When something was done about a reported trouble, which stands until it is said to be over; null for other warnings. */
+const actedAt = (id: string, at: number, events: readonly Happened[]): number | null =>
+  hazardById(id)?.raisedBy === 'report'
+    ? (events.find(({ kind, t }) => t >= at && actKinds.includes(kind))?.t ?? null)
+    : null;
+
 /** Walks the cook again, event by event and at every moment at which the advice changed by itself. */
 const walk = (log: readonly Happened[], end: number) => {
   const [opened, ...events] = log;
@@ -132,7 +142,8 @@ const walk = (log: readonly Happened[], end: number) => {
 
   const leave = (id: string, { level, at, withinSeconds }: Standing, now: number | null): void => {
     const stoodSeconds = now === null ? null : now - at;
-    const late = withinSeconds !== null && (stoodSeconds ?? end - at) > withinSeconds;
+    const until = actedAt(id, at, events) ?? now ?? end;
+    const late = withinSeconds !== null && until - at > withinSeconds + typingSeconds;
     met.push({ id, level, at, stoodSeconds, withinSeconds, late });
   };
   const look = (now: number): Advice => {

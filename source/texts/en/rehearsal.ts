@@ -45,12 +45,43 @@ const remedy: Readonly<Record<Name, string>> = {
 /** What a rehearsal says: before it, at the simulated pot, and after it. */
 export const rehearsalTexts = {
   'rehearsal.opened': (v: { recipe: string; seed: number; pace: number }) =>
-    `REHEARSAL of ${escapeForTerminal(v.recipe)}, seed ${v.seed}, ${v.pace} times as fast. Nothing is on the stove. "pause" stops the clock, "skip" goes to the next thing to do.`,
+    `REHEARSAL of ${escapeForTerminal(v.recipe)}, seed ${v.seed}, ${v.pace} times as fast. Nothing is on the stove. "look" says what the dial shows and what is to be seen, "skip" goes to the next thing to do, "pause" and "go" stop and start the clock.`,
   'rehearsal.paused': 'Paused. "go" goes on.',
   'rehearsal.going': 'The clock runs.',
   'rehearsal.skipped': (v: { seconds: number }, p: Printer) => `Skipped ${p.time(v.seconds)}.`,
   'rehearsal.nothing-to-skip': 'There is something to do now.',
-  'rehearsal.dial': (v: { value: number; unit: string }) => `dial ${v.value} °${v.unit}`,
+  'rehearsal.look': (
+    v: {
+      dial: { value: number; unit: string } | null;
+      poured: boolean;
+      boils: boolean;
+      dissolved: boolean;
+      fullShare: number;
+      fingers: string | null;
+      rope: 'stiff' | 'droops' | 'holds' | null;
+      crumbIsComfortable: boolean | null;
+    },
+    p: Printer,
+  ) => {
+    const pot = v.boils
+      ? `It bubbles; foam and syrup fill ${p.percent(Math.min(1, v.fullShare))} of the pot.`
+      : v.dissolved
+        ? 'Clear, and no bubbles.'
+        : 'Still gritty.';
+    return [
+      v.dial === null
+        ? 'No thermometer.'
+        : `${v.poured ? 'The middle' : 'The dial'} shows ${v.dial.value} °${v.dial.unit}.`,
+      ...(v.poured ? [] : [pot]),
+      ...(v.fingers === null ? [] : [`A drop in cold water: ${v.fingers}.`]),
+      ...(v.rope === null
+        ? []
+        : [{ stiff: 'Satin, and tough.', droops: 'It droops.', holds: 'It holds.' }[v.rope]]),
+      ...(v.crumbIsComfortable === null
+        ? []
+        : [v.crumbIsComfortable ? 'A crumb is comfortable to touch.' : 'A crumb is too hot to touch.']),
+    ].join(' ');
+  },
 
   'rehearsal.sees.boils': 'Bubbles all over: it boils.',
   'rehearsal.sees.foam-half': 'The foam stands half way up the pot.',
@@ -72,7 +103,10 @@ export const rehearsalTexts = {
     `${quoted(v.found)} is not a seed. Type a whole number from 0 to 4294967295, say --seed 7.`,
   'rehearsal.bad.pace': (v: { found: string }) =>
     `${quoted(v.found)} is not a pace. Type a number from 1 (as long as the real cook) to 60, say --pace 20.`,
-  'rehearsal.bad.surprise': (v: { found: string; nearest: string | null; names: readonly string[] }, p: Printer) =>
+  'rehearsal.bad.surprise': (
+    v: { found: string; nearest: string | null; names: readonly string[] },
+    p: Printer,
+  ) =>
     v.nearest === null
       ? `There is no surprise ${quoted(v.found)}. There are ${p.list(v.names)}, and any.`
       : `There is no surprise ${quoted(v.found)}. Did you mean "--surprise ${v.nearest}"?`,
@@ -109,7 +143,8 @@ export const rehearsalTexts = {
   ) => {
     const what = called[v.surprise];
     if (v.showedAt === null) return `Surprise: ${what} never showed.`;
-    if (v.afterSeconds === null) return `Surprise: ${what} showed at ${p.clock(v.showedAt)} and was not answered.`;
+    if (v.afterSeconds === null)
+      return `Surprise: ${what} showed at ${p.clock(v.showedAt)} and was not answered.`;
     return `Surprise: ${what} showed at ${p.clock(v.showedAt)}, answered after ${p.time(v.afterSeconds)} (there are ${p.time(v.withinSeconds)}): ${v.inTime ? 'in time' : 'late'}, ${v.inOrder ? 'in the right order' : 'not in the right order'}.`;
   },
   'rehearsal.warning': (

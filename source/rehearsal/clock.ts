@@ -1,0 +1,48 @@
+import type { Clock } from '../session/clock.js';
+
+/** As long as the real cook, and as fast as a person can still follow. */
+export const paceRange = [1, 60] as const;
+/** An 80-minute cook in about 4 minutes. */
+export const usualPace = 20;
+
+/** A clock that runs `pace` times as fast as another, stands still when paused, and can be put forward. */
+export type FastClock = Clock & {
+  readonly pace: number;
+  paused(): boolean;
+  pause(): void;
+  go(): void;
+  /** Put forward; never back. */
+  skip(seconds: number): void;
+};
+
+export const fastClock = (real: Clock, pace: number = usualPace): FastClock => {
+  const upAtStart = real.up();
+  const wallAtStart = real.wall();
+  let passed = 0;
+  let seen = upAtStart;
+  let stands = false;
+  const catchUp = (): number => {
+    const now = real.up();
+    if (!stands) passed += Math.max(0, now - seen) * pace;
+    seen = Math.max(seen, now);
+    return passed;
+  };
+  return {
+    pace,
+    up: () => upAtStart + catchUp(),
+    wall: () => wallAtStart + catchUp() * 1000,
+    paused: () => stands,
+    pause: () => {
+      catchUp();
+      stands = true;
+    },
+    go: () => {
+      catchUp();
+      stands = false;
+    },
+    skip: (seconds) => {
+      catchUp();
+      passed += Math.max(0, seconds);
+    },
+  };
+};
