@@ -1,6 +1,6 @@
 /** Renders real runs of the console to pictures in docs/screens: the program in a terminal, led by what it shows. */
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { TimedCook } from '../tests/terminal/fixture.js';
+import { closeAll, TimedCook } from '../tests/terminal/fixture.js';
 import { follow } from '../tests/terminal/stranger.js';
 import { svgOf } from './screens/svg.js';
 
@@ -75,4 +75,5 @@ for (const [columns, rows, names] of [
   await cook.close();
   console.log(`${columns}x${rows}: ${names.length} pictures`);
 }
+await closeAll();
 process.exit(0);

@@ -147,6 +147,20 @@ describe('the space bar', () => {
     expect(held.typed).toEqual(['done']);
   });
 
+  it.each([250, 375, 500, 660, 1000])(
+    'held on a keyboard that repeats after %i ms says done once',
+    async (delay) => {
+      const held = new Keyboard(await boiling()).press(' ').wait(delay).press(' '.repeat(40), 40).wait(1000);
+      expect(held.typed).toEqual(['done']);
+    },
+  );
+
+  it('tapped twice in haste says done once, and again a second later', async () => {
+    const keyboard = new Keyboard(await boiling()).press('  ', 90).wait(500);
+    expect(keyboard.typed).toEqual(['done']);
+    expect(keyboard.wait(1000).press(' ').wait(300).typed).toEqual(['done', 'done']);
+  });
+
   it('says nothing within 400 ms of a change of step', async () => {
     const keyboard = new Keyboard(await boiling()).tell({ kind: 'step', step: 'boil.off' });
     expect(keyboard.wait(200).press(' ').wait(300).typed).toEqual([]);

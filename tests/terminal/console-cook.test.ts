@@ -1,7 +1,9 @@
-import { expect, it } from 'vitest';
+import { afterAll, expect, it } from 'vitest';
 import { modesLeftOn } from './driver.js';
-import { TimedCook } from './fixture.js';
+import { closeAll, TimedCook } from './fixture.js';
 import { follow } from './stranger.js';
+
+afterAll(closeAll);
 
 const clearsScreen = /\u001b\[[23]J/g;
 

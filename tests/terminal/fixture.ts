@@ -5,12 +5,12 @@ import { buildSync } from 'esbuild';
 import { CookAtTheScreen, type Opening } from './driver.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'kettlehand-screen-'));
-const program = join(process.cwd(), 'node_modules', '.cache', `kettlehand-fixture-${process.pid}.mjs`);
-
-process.once('exit', () => {
-  rmSync(program, { force: true });
-  rmSync(folder, { recursive: true, force: true });
-});
+const program = join(
+  process.cwd(),
+  'node_modules',
+  '.cache',
+  `kettlehand-fixture-${process.pid}-${Date.now()}.mjs`,
+);
 
 /** One file, as the program itself is shipped: it starts in a third of the time. */
 const built = (): string => {
@@ -76,7 +76,9 @@ export const atTheStart = async (options: Omit<Opening, 'command'> = {}): Promis
   return cook;
 };
 
-/** At the end of a test file, whose tests may run side by side. */
+/** At the end of a test file, whose tests may run side by side: nothing is left running, nothing left on the disk. */
 export const closeAll = async (): Promise<void> => {
   await Promise.all(opened.splice(0).map((cook) => cook.close()));
+  rmSync(program, { force: true });
+  rmSync(folder, { recursive: true, force: true });
 };

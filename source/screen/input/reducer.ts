@@ -54,6 +54,8 @@ export const burstMilliseconds = 150;
 const burstSize = 3;
 /** A space this soon after another, or after a change of step, is no answer to what is shown now. */
 export const spaceMilliseconds = 400;
+/** A keyboard begins to repeat a held key within this: X11 waits 660 ms, Windows up to 1 s. */
+const repeatMilliseconds = 1100;
 /** A typed line is never longer; a note may have this many characters. */
 const longestEntry = 500;
 
@@ -234,8 +236,20 @@ const release = (state: InputState, now: number, situation: Situation): Stepped 
   return { state: current, effects };
 };
 
+/**
+ * A held space bar: behind an earlier one, spaces come faster than a person presses. The first of them waits to see
+ * whether it is a burst, and goes with it.
+ */
+const isHeld = (state: InputState, key: Key): boolean =>
+  isSpace(key) &&
+  state.waiting.some((one) => isSpace(one.key) && one.at - state.spaceAt < repeatMilliseconds);
+
 const onKey = (state: InputState, key: Key, now: number, situation: Situation): Stepped => {
   if (key.kind === 'interrupt' || key.kind === 'suspend') return handle(state, key, now, situation);
+  if (isHeld(state, key)) {
+    const waiting = state.waiting.filter((one) => !isSpace(one.key));
+    return still({ ...state, waiting, spaceAt: now });
+  }
   const held = state.waiting.length > 0;
   const commands = isCommand(key, state);
   if (!held && (!commands || state.leaving || state.help)) return handle(state, key, now, situation);
