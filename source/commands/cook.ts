@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { headline } from '../cook/candy.js';
 import { dataFolder, makeFolder } from '../files/folder.js';
+import { sweepLeftovers } from '../files/sweep.js';
 import { writeWhole } from '../files/write.js';
 import { journalPath, newCookId, unfinishedCook } from '../journal/list.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
@@ -101,6 +102,7 @@ const begin = async (host: Host, loaded: Loaded, folder: string, world: World): 
 const cookWith = async (host: Host, loaded: Loaded, isNew: boolean, world: World): Promise<number> => {
   const folder = join(dataFolder(world.env), 'cooks');
   await makeFolder(folder);
+  await sweepLeftovers(folder, machineClock.wall());
   const resumed = isNew ? null : await resume(host, folder);
   const started = resumed ?? (await begin(host, loaded, folder, world));
   if (hasLeft(started)) return started.left;
