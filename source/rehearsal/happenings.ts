@@ -3,6 +3,7 @@ import type { SurpriseName } from './surprises.js';
 
 /** What can be seen, smelt or heard at the pot and the slab. */
 export const sights = [
+  'dissolved',
   'boils',
   'foam-half',
   'foam-high',

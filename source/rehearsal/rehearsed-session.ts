@@ -32,6 +32,7 @@ export class RehearsedSession {
   readonly #options: RehearsedOptions;
   readonly #listeners = new Set<Listener>();
   #measuredAt = Number.NEGATIVE_INFINITY;
+  #turn: Promise<void> = Promise.resolve();
 
   constructor(options: RehearsedOptions) {
     this.#options = options;
@@ -83,7 +84,12 @@ export class RehearsedSession {
   }
 
   /** Brings pot and slab to this moment. Called several times a second by whoever drives the clock. */
-  async look(): Promise<void> {
+  look(): Promise<void> {
+    this.#turn = this.#turn.then(() => this.#look());
+    return this.#turn;
+  }
+
+  async #look(): Promise<void> {
     const { session, table } = this.#options;
     table.advanceTo(session.now());
     const seen = table

@@ -89,6 +89,9 @@ const dissolvesBelowBoil = 12;
 const ovenCelsius = 95;
 const ovenSeconds = 180;
 
+const isClear = ({ celsius, boilsCelsius }: { celsius: number; boilsCelsius: number }): boolean =>
+  celsius > boilsCelsius - dissolvesBelowBoil;
+
 type Act = 'knob off' | 'knob down' | 'pot off' | 'pot on' | 'tend' | 'oven';
 
 /** What the instructions of the troubles have hands do; hazards/reports.ts. */
@@ -133,6 +136,7 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
   let middleAtHands: number | null = null;
   let boilingSince: number | null = null;
   let calmSince: number | null = 0;
+  let clear = false;
   let rate = 0;
   let highest = 0;
   let ranOver = false;
@@ -172,6 +176,10 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
     highest = Math.max(highest, state.celsius);
     foam.stiffen(happening.foamTimes());
     foam.advance(seconds, state.netWatts, boils && !state.lidOn);
+    if (!clear && isClear(state)) {
+      clear = true;
+      see('dissolved');
+    }
     if (boils && boilingSince === null) {
       boilingSince = t;
       see('boils');
@@ -295,7 +303,7 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
       const state = pot.state();
       return {
         boils: state.celsius > state.boilsCelsius - 0.3 && onTheHeat(),
-        dissolved: state.celsius > state.boilsCelsius - dissolvesBelowBoil,
+        dissolved: isClear(state),
         fullShare: fullShare(),
         smells: is('burning-smell'),
         grains: is('grains'),

@@ -83,6 +83,7 @@ export const rehearsalTexts = {
     ].join(' ');
   },
 
+  'rehearsal.sees.dissolved': 'No grit is left on the bottom.',
   'rehearsal.sees.boils': 'Bubbles all over: it boils.',
   'rehearsal.sees.foam-half': 'The foam stands half way up the pot.',
   'rehearsal.sees.foam-high': 'The foam climbs: three quarters of the pot.',
