@@ -45,7 +45,7 @@ export type PeakTold = {
 };
 
 export type CandyTold = {
-  /** Of the whole mass, an 80 % interval by what the peak is known to. */
+  /** Of the whole mass, by what the peak and the boiling curve are known to. */
   readonly moistureFraction: Pair;
   readonly moisture: number;
   readonly glassTransitionCelsius: number;
@@ -159,20 +159,29 @@ export const peakOf = (
   };
 };
 
+/** Published boiling points of one composition span 4 K at 90 % solids (sugar/syrup.ts): half of it to either side. */
+const curveKelvin = 2;
+
 /** What the candy is like that got so hot; null for a syrup that was never poured. */
 export const candyOfPeak = (peak: PeakTold | null, cook: Cook): CandyTold | null => {
   if (peak === null || cook.pouredAt === null) return null;
   const at = (celsius: number) => effectOf(cook.batch, celsius - cook.batch.target.aimCelsius);
-  const [wet, middle, dry] = [at(peak.between[0]), at(peak.celsius), at(peak.between[1])];
+  const [below, above] = [peak.celsius - peak.between[0], peak.between[1] - peak.celsius];
+  const [wet, middle, dry] = [
+    at(peak.celsius - Math.hypot(below, curveKelvin)),
+    at(peak.celsius),
+    at(peak.celsius + Math.hypot(above, curveKelvin)),
+  ];
   const room = cook.batch.kitchen.room.celsius ?? usualRoomCelsius;
+  const glass = middle.glassTransitionCelsius;
   return {
     moistureFraction: [dry.moistureFraction, wet.moistureFraction],
     moisture: middle.moistureFraction,
-    glassTransitionCelsius: middle.glassTransitionCelsius,
+    glassTransitionCelsius: glass,
     firmness: middle.firmness,
     firmnessRange: [
-      firmnessAt(room, wet.glassTransitionCelsius - spreadKelvin),
-      firmnessAt(room, dry.glassTransitionCelsius + spreadKelvin),
+      firmnessAt(room, glass - Math.hypot(glass - wet.glassTransitionCelsius, spreadKelvin)),
+      firmnessAt(room, glass + Math.hypot(dry.glassTransitionCelsius - glass, spreadKelvin)),
     ],
     cookedGrams: middle.grams,
   };

@@ -12,6 +12,8 @@ export type DebriefTable = {
   readonly rows: readonly (readonly Message[])[];
   /** Columns of numbers are set to the right. */
   readonly right: readonly number[];
+  /** Cells hold phrases: set as blocks where there is no room. */
+  readonly wordy?: boolean;
   readonly foot: Message | null;
   readonly whenEmpty: Message | null;
 };
@@ -244,6 +246,7 @@ const troubleTable = ({ troubles }: Story): DebriefTable => ({
     message('debrief.column.order'),
   ],
   right: [0],
+  wordy: true,
   rows: troubles.map(({ at, name, phase, firstSeconds, withinSeconds, inTime, order, acts, overAt }) => [
     message('debrief.clock', { t: at }),
     message('debrief.trouble', { name, phase }),

@@ -100,3 +100,9 @@ export const minuteTicks = (frame: CurveFrame, count: number): readonly number[]
     .ticks(count)
     .filter((minute) => Number.isInteger(minute))
     .map((minute) => minute * 60);
+
+/** When something went wrong or was warned of, seconds since the opening. */
+export const alarmsOf = ({ troubles, warnings }: Story): readonly number[] => [
+  ...troubles.map(({ at }) => at),
+  ...warnings.filter(({ level }) => level !== 'note').map(({ raisedAt }) => raisedAt),
+];

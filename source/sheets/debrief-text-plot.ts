@@ -2,7 +2,7 @@ import { isBefore } from '../cook/candy.js';
 import type { Story } from '../lessons/story.js';
 import { message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
-import { type CurveFrame, curveFrame, curveScales, minuteTicks } from './debrief-frame.js';
+import { alarmsOf, type CurveFrame, curveFrame, curveScales, minuteTicks } from './debrief-frame.js';
 import { sheetColumns } from './layout.js';
 
 const numberColumn = 5;
@@ -26,12 +26,6 @@ const put = (grid: Grid, column: number, row: number, mark: string): void => {
   const line = grid[row];
   if (line !== undefined && column >= 0 && column < line.length) line[column] = mark;
 };
-
-/** When something went wrong or was warned of, seconds since the opening. */
-const alarmsOf = ({ troubles, warnings }: Story): readonly number[] => [
-  ...troubles.map(({ at }) => at),
-  ...warnings.filter(({ level }) => level !== 'note').map(({ raisedAt }) => raisedAt),
-];
 
 const drawCurve = (grid: Grid, story: Story, frame: CurveFrame, width: number): void => {
   const { x, y } = curveScales(frame, width - 1, rows - 1);
@@ -76,10 +70,10 @@ const labels = (frame: CurveFrame, story: Story, printer: Printer) => {
   }
   if (frame.handLimit !== null) {
     set(left, row(frame.handLimit), printer.dialNumber(frame.handLimit));
-    set(right, row(frame.handLimit), '- for hands');
+    set(right, row(frame.handLimit), `- ${words(message('debrief.plot.for-hands'), printer)}`);
   }
   set(left, row(story.batch.boil.startsCelsius), printer.dialNumber(story.batch.boil.startsCelsius));
-  set(right, row(story.batch.boil.startsCelsius), '- boils');
+  set(right, row(story.batch.boil.startsCelsius), `- ${words(message('debrief.plot.boils'), printer)}`);
   set(left, rows - 1, printer.dialNumber(frame.low));
   return { left, right, window: [row(ceiling), row(floor)] as const, broken: row(frame.breakCelsius) };
 };

@@ -33,9 +33,9 @@ const verdicts: Readonly<Record<string, string>> = {
 const minutes = (seconds: number, p: Printer): string =>
   seconds < 20 ? p.time(seconds) : p.time(Math.max(30, seconds));
 
-const percentSpan = ([low, high]: Pair, p: Printer): string => {
+const inBrackets = ([low, high]: Pair, p: Printer): string => {
   const [from, to] = [p.percent(low), p.percent(high)];
-  return from === to ? from : `${from.replace(/\s*%$/, '')}-${to}`;
+  return from === to ? '' : ` (${from.replace(/\s*%$/, '')}-${to})`;
 };
 
 const gramsEach = (value: number, p: Printer): string => p.grams(value);
@@ -110,7 +110,8 @@ export const debriefTexts = {
   'debrief.plot.off': 'off the heat',
   'debrief.plot.poured': 'poured',
   'debrief.plot.window': 'the window',
-  'debrief.plot.hands': 'limit for hands',
+  'debrief.plot.for-hands': 'for hands',
+  'debrief.plot.boils': 'boils',
   'debrief.plot.break': 'finer scale above this line',
   'debrief.plot.axis': 'minutes since the cook opened',
   'debrief.plot.foreseen': 'minutes to the take-off, as foreseen at that time; shaded: 8 times in 10',
@@ -166,7 +167,7 @@ export const debriefTexts = {
     `somewhere in ${p.dialSpan(...v.between)} by cold water alone; the window is ${p.dialSpan(...v.window)}`,
   'debrief.moisture.label': 'Water left',
   'debrief.moisture': (v: { moisture: number; between: Pair }, p: Printer) =>
-    `about ${p.percent(v.moisture)} (${percentSpan(v.between, p)}), computed from the hottest`,
+    `about ${p.percent(v.moisture)}${inBrackets(v.between, p)}, computed from the hottest`,
   'debrief.texture.label': 'Texture',
   'debrief.texture': (v: { firmness: string; range: readonly [string, string]; room: number }, p: Printer) =>
     `${v.firmness}${v.range[0] === v.range[1] ? '' : ` (${v.range[0]} to ${v.range[1]})`} at ${p.degrees(v.room)}, computed`,
@@ -212,7 +213,7 @@ export const debriefTexts = {
   'debrief.clock': (v: { t: number }, p: Printer) => p.clock(v.t),
   'debrief.time': (v: { seconds: number }, p: Printer) => minutes(v.seconds, p),
   'debrief.time.exact': (v: { seconds: number }, p: Printer) => p.time(v.seconds),
-  'debrief.span': (v: Spread, p: Printer) => `${p.time(v.typical)} (${p.time(v.low)} to ${p.time(v.high)})`,
+  'debrief.span': (v: Spread, p: Printer) => p.about(v).replace(/^about /, ''),
   'debrief.nothing': '-',
   'debrief.against.quicker': 'quicker',
   'debrief.against.slower': 'slower',
