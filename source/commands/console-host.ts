@@ -32,6 +32,7 @@ export const consoleHost = ({ quiet, color }: ConsoleHostOptions): Host => {
   };
   return {
     tell,
+    waitFor: (work) => terminal.wait({ say: message('wait.disk'), printer }, work),
     goOn: async (cook, seconds) => {
       const phase = words({ id: `phase.${headline(cook)}` as TextId }, printer);
       const chosen = await choose(

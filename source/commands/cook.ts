@@ -58,9 +58,9 @@ const hostFor = async (given: Readonly<Record<string, unknown>>, world: World): 
 
 /** The unfinished cook, if there is one and it is wanted. */
 const resume = async (host: Host, folder: string): Promise<Started | Left | null> => {
-  const unfinished = await unfinishedCook(folder, { isOver });
+  const unfinished = await host.waitFor(unfinishedCook(folder, { isOver }));
   if (unfinished === null) return null;
-  const started = await startKept(unfinished.path, null, machineClock);
+  const started = await host.waitFor(startKept(unfinished.path, null, machineClock));
   if ('problem' in started) return host.tell(started.problem);
   const wanted = await host.goOn(started.session.cook, started.resumedAfter?.seconds ?? 0);
   if (wanted === true) return started;
@@ -93,7 +93,7 @@ const begin = async (host: Host, loaded: Loaded, folder: string, world: World): 
   const started =
     path === null
       ? { problem: message('command.failed', { what: folder }) }
-      : await startKept(path, opening, machineClock);
+      : await host.waitFor(startKept(path, opening, machineClock));
   if (!('problem' in started)) return started;
   return (await host.tell(started.problem)) ?? { left: 1 };
 };

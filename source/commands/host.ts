@@ -10,6 +10,8 @@ export type Left = { readonly left: number };
 export type Host = {
   /** Something to know before going on. */
   tell(said: Message): Promise<Left | null>;
+  /** The outcome of something that may take long: a slow disk. */
+  waitFor<Result>(work: Promise<Result>): Promise<Result>;
   /** An unfinished cook is offered first. */
   goOn(cook: Cook, seconds: number): Promise<boolean | Left>;
   /** At most three questions, each with a default; null where nobody can be asked. */

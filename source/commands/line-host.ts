@@ -35,6 +35,7 @@ export const lineHost = (world: World): Host => {
       say(said);
       return null;
     },
+    waitFor: (work) => work,
     goOn: async (cook, seconds) => {
       const phase = words({ id: `phase.${headline(cook)}` as TextId }, plainPrinter);
       say(message('line.unfinished', { recipe: cook.batch.recipe.name, seconds, phase }));

@@ -56,6 +56,9 @@ export type QuestionsOptions = {
   readonly printer: Printer;
 };
 
+/** What is being waited for, should it take long. */
+export type WaitOptions = { readonly say: Message; readonly printer: Printer };
+
 /** One terminal session: several screens after each other, restored once. */
 export type Terminal = {
   /** The word chosen; or why the person left instead. */
@@ -63,6 +66,8 @@ export type Terminal = {
   ask(
     options: QuestionsOptions,
   ): Promise<{ readonly answers: FirstRunAnswers } | { readonly exit: ConsoleExit }>;
+  /** The outcome of `work`; says what is waited for when it is not there at once. */
+  wait<Result>(options: WaitOptions, work: Promise<Result>): Promise<Result>;
   cook(options: CookOptions): Promise<ConsoleExit>;
   /** Give the terminal back. May be called more than once. */
   close(): Promise<void>;

@@ -4,9 +4,12 @@ import { ChoiceScreen, QuestionsScreen } from './asking.js';
 import { ConsoleScreen } from './console-screen.js';
 import type { Style } from './context.js';
 import { ConsoleModel } from './model.js';
-import type { ConsoleExit, CookOptions, Terminal, TerminalOptions } from './options.js';
+import type { ConsoleExit, CookOptions, Terminal, TerminalOptions, WaitOptions } from './options.js';
+import { WaitingScreen } from './waiting.js';
 
 const bel = '\u0007';
+/** Longer than this is worth a word, milliseconds. */
+const patienceMilliseconds = 300;
 
 /** Signals that end the console, and what they are called. */
 const signals = { SIGHUP: 'hung up', SIGTERM: 'terminated', SIGINT: 'interrupted' } as const;
@@ -94,6 +97,17 @@ class InkTerminal implements Terminal {
         onLeave={() => done({ exit: 'left' })}
       />
     ));
+  }
+
+  async wait<Result>(wait: WaitOptions, work: Promise<Result>): Promise<Result> {
+    const timer = setTimeout(() => {
+      this.#draw(<WaitingScreen key="wait" wait={wait} style={this.#style} />);
+    }, patienceMilliseconds);
+    try {
+      return await work;
+    } finally {
+      clearTimeout(timer);
+    }
   }
 
   async cook({ session, quiet = false, pace = 1, onHappening }: CookOptions): Promise<ConsoleExit> {

@@ -139,6 +139,7 @@ export const screenTexts = {
   'questions.title': 'Three short questions, once',
   'questions.count': (v: { number: number; of: number }) => `${v.number} of ${v.of}`,
   'questions.keys': 'Enter takes it. Ctrl+C leaves.',
+  'wait.disk': 'Looking for earlier cooks: the disk is slow.',
   'choice.continue': 'Continue.',
   'choice.unfinished': (v: { recipe: string; seconds: number; phase: string }, p: Printer) =>
     `An unfinished cook: ${shown(v.recipe)}, at ${v.phase}, left ${p.time(v.seconds)} ago.`,
