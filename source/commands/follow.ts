@@ -7,6 +7,7 @@ import type { Outcome, Session } from '../session/session.js';
 import { startKept, startUnkept } from '../session/start.js';
 import { adviceJson, type Questioned, questionedBy, questionedReading } from '../sheets/advice-json.js';
 import { message, words } from '../texts/message.js';
+import { jsonText } from '../units/escape.js';
 import { printerOf } from './cook-printer.js';
 import { type ExitCode, fail } from './io.js';
 import { load, recipeNames } from './named.js';
@@ -152,7 +153,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
   for await (const line of linesOf(world.stdin)) {
     const { advice, questioned } = await feed.take(line);
     const printer = printerOf(session.cook);
-    if (flag(options.json)) await flushed(world, JSON.stringify(adviceJson(advice, printer, questioned)));
+    if (flag(options.json)) await flushed(world, jsonText(adviceJson(advice, printer, questioned)));
     else {
       const lines = [
         ...(questioned === null ? [] : [`?  ${words(questioned.because, printer)}`]),

@@ -6,6 +6,7 @@ import type { Kitchen, Thermometer } from '../kitchen/kitchen.js';
 import { parseKitchen } from '../kitchen/parse.js';
 import { nearest } from '../recipe/items.js';
 import { type Message, message, words } from '../texts/message.js';
+import { jsonText } from '../units/escape.js';
 import { type Printer, printer } from '../units/printer.js';
 import { type CommandIo, type ExitCode, fail, failFile } from './io.js';
 
@@ -70,9 +71,7 @@ const show = ({ kitchen, text }: Saved, json: boolean, io: KitchenIo): ExitCode 
   const notes = notesOf(kitchen);
   if (json) {
     const shown = { version: 1, file: text === null ? null : io.kitchenPath, kitchen, air, thermometers };
-    io.out(
-      `${JSON.stringify({ ...shown, notes: notes.map((note) => ({ id: note.id, text: say(note) })) }, null, 2)}\n`,
-    );
+    io.out(`${jsonText({ ...shown, notes: notes.map((note) => ({ id: note.id, text: say(note) })) }, 2)}\n`);
     return 0;
   }
   const path = io.kitchenPath;

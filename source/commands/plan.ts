@@ -10,6 +10,7 @@ import { parseRecipe } from '../recipe/parse.js';
 import type { Recipe } from '../recipe/recipe.js';
 import { planExplain, planJson, planText } from '../sheets/plan.js';
 import { message } from '../texts/message.js';
+import { jsonText } from '../units/escape.js';
 import { type Printer, printer } from '../units/printer.js';
 import { type CommandIo, type ExitCode, fail, failFile, type NamedText } from './io.js';
 import { type PlanOptions, readPlace, readWant } from './plan-options.js';
@@ -91,7 +92,7 @@ export const plan = async (options: PlanOptions, io: PlanIo): Promise<ExitCode> 
 
   const noted: Batch = { ...batch, notes: [...batch.notes, ...read.notes] };
   const print = printerFor(noted);
-  if (options.json) io.out(`${JSON.stringify(planJson(noted, print), null, 2)}\n`);
+  if (options.json) io.out(`${jsonText(planJson(noted, print), 2)}\n`);
   else
     io.out(
       options.explain ? `${planText(noted, print)}\n${planExplain(noted, print)}` : planText(noted, print),

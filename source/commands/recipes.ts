@@ -7,6 +7,7 @@ import type { Recipe } from '../recipe/recipe.js';
 import { type Doctor, doctors, substituteDoctor } from '../recipe/substitution.js';
 import { wallCare } from '../recipe/wall-care.js';
 import { type Message, message, words } from '../texts/message.js';
+import { jsonText } from '../units/escape.js';
 import type { Printer } from '../units/printer.js';
 import { type CommandIo, type ExitCode, fail, failFile, plainPrinter } from './io.js';
 import { findRecipe, type ShelfIo, shelf } from './shelf.js';
@@ -21,8 +22,7 @@ const totalGrams = (recipe: Recipe): number => recipe.ingredients.reduce((sum, o
 type Saying = (said: Message) => string;
 type Call = { readonly io: RecipesIo; readonly json: boolean; readonly say: Saying };
 
-const asJson = (value: unknown): string =>
-  `${JSON.stringify({ version: 1, ...(value as object) }, null, 2)}\n`;
+const asJson = (value: unknown): string => `${jsonText({ version: 1, ...(value as object) }, 2)}\n`;
 const noteTexts = (notes: readonly Message[], say: Saying) =>
   notes.map((note) => ({ id: note.id, text: say(note) }));
 const lines = (...texts: readonly string[]): string => `${texts.join('\n')}\n`;

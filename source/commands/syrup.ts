@@ -10,6 +10,7 @@ import {
   withWater,
 } from '../sugar/syrup.js';
 import { type Message, message, words } from '../texts/message.js';
+import { jsonText } from '../units/escape.js';
 import { parseTemperature, toCelsius } from '../units/temperature.js';
 import { type CommandIo, type ExitCode, fail, plainPrinter } from './io.js';
 import { type Read, readPlace } from './plan-options.js';
@@ -109,9 +110,7 @@ export const syrup = (options: SyrupOptions, io: CommandIo): ExitCode => {
   if (from !== 'assumed sea level')
     for (const note of airNotes(kitchen)) io.err(`${words(note, plainPrinter)}\n`);
   io.out(
-    options.json
-      ? `${JSON.stringify(result, null, 2)}\n`
-      : `${words(message('syrup.result', result), plainPrinter)}\n`,
+    options.json ? `${jsonText(result, 2)}\n` : `${words(message('syrup.result', result), plainPrinter)}\n`,
   );
   return 0;
 };

@@ -20,3 +20,17 @@ export const escapeForTerminal = (text: string): string =>
       (code < 0x100 ? `\\x${code.toString(16).padStart(2, '0')}` : `\\u{${code.toString(16)}}`)
     );
   });
+
+/**
+ * A value as JSON that is safe to show on a terminal too: harmful characters are written as `\u202e`, which any
+ * reader of JSON takes for the characters themselves. `indent` as for JSON.stringify.
+ */
+export const jsonText = (value: unknown, indent?: number): string =>
+  JSON.stringify(value, null, indent).replace(harmful, (character) =>
+    character === '\n'
+      ? character
+      : Array.from(
+          { length: character.length },
+          (_, unit) => `\\u${character.charCodeAt(unit).toString(16).padStart(4, '0')}`,
+        ).join(''),
+  );
