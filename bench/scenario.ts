@@ -1,12 +1,13 @@
 /** Seeded cooks over recipes, stoves, heights, thermometers and surprises, and what must hold in each of them. */
 import { readdirSync, readFileSync } from 'node:fs';
+import type { Batch } from '../source/batch/batch.js';
 import { batchOf } from '../source/batch/batch-of.js';
 import type { Advice } from '../source/cook/advice.js';
 import type { Kitchen, StoveKind, Thermometer } from '../source/kitchen/kitchen.js';
 import { parseRecipe } from '../source/recipe/parse.js';
 import type { Recipe } from '../source/recipe/recipe.js';
 import { type Chance, chanceFrom } from '../source/rehearsal/chance.js';
-import { type Habits, habitsOf } from '../source/rehearsal/habits.js';
+import { type Habits, habitsOf } from '../source/rehearsal/person/habits.js';
 import { type Moment, type Rehearsal, rehearse } from '../source/rehearsal/rehearse.js';
 import { simulatedCook } from '../source/rehearsal/simulated-cook.js';
 import { type SurpriseName, surpriseNames } from '../source/rehearsal/surprises.js';
@@ -148,8 +149,11 @@ class Watch {
   #heardAt = 0;
   #lastRead: ReadAt | null = null;
   #ringOff = false;
+  readonly #batch: Batch;
 
-  constructor(private readonly scenario: Scenario) {}
+  constructor(private readonly scenario: Scenario) {
+    this.#batch = batchOf(scenario.recipe, scenario.kitchen);
+  }
 
   readonly see = (moment: Moment): void => {
     const { before, after, event, t } = moment;
@@ -205,12 +209,13 @@ class Watch {
 
   #read({ event, before, after, truth, t }: Moment): void {
     if (event?.kind !== 'reading') return;
-    const { toTrueCelsius } = batchOf(this.scenario.recipe, this.scenario.kitchen).dial;
-    const celsius = toTrueCelsius(toCelsius(event.value, event.unit));
+    const celsius = this.#batch.dial.toTrueCelsius(toCelsius(event.value, event.unit));
     this.#readings = [...this.#readings.slice(-8), { t, celsius }];
     this.#lastRead = { t, celsius };
     if (!['boil', 'dissolve'].includes(before.phase) || after.question?.kind === 'reading') return;
-    const ceiling = truth.windowCelsius[1];
+    // Fingers that felt it short have moved the mark up.
+    const moved = Math.max(0, (after.forecast?.takeOffCelsius ?? 0) - this.#batch.target.takeOffCelsius);
+    const ceiling = truth.windowCelsius[1] + moved;
     if (
       celsius > ceiling + 1.5 &&
       truth.celsius > ceiling + 1.5 &&
@@ -222,7 +227,7 @@ class Watch {
       this.#break(t, 'near scorching and nothing said');
     const since = this.#readings.findLast((one) => one.t <= t - 45);
     const rate = since === undefined ? 0 : (celsius - since.celsius) / (t - since.t);
-    const near = celsius > truth.windowCelsius[0] - 8;
+    const near = celsius > truth.windowCelsius[0] - 7;
     const fast = rate > 4.2 / 60 && truth.kelvinPerSecond > 4 / 60;
     if (near && fast && !after.offTheHeat && !hasWarning(after, 'overshoot-near', 'scorch-near'))
       this.#break(t, `rises ${(rate * 60).toFixed(1)} K a minute near the end and nothing said`);
@@ -230,7 +235,7 @@ class Watch {
 
   #middle({ event, after, t }: Moment): void {
     if (event?.kind !== 'reading') return;
-    const { dial } = batchOf(this.scenario.recipe, this.scenario.kitchen);
+    const { dial } = this.#batch;
     const shown = toCelsius(event.value, event.unit);
     // Towards the safe side: what is shown and what is corrected, the higher of the two.
     const celsius = Math.max(shown, dial.toTrueCelsius(shown));
@@ -243,10 +248,7 @@ class Watch {
   #tested({ event, after, t }: Moment): void {
     if (event?.kind !== 'cold water' || event.outcome === 'unsure' || this.#lastRead === null) return;
     if (t - this.#lastRead.t > 180 || this.scenario.dial !== 'calibrated') return;
-    const stage = stageWithin(
-      this.#lastRead.celsius,
-      batchOf(this.scenario.recipe, this.scenario.kitchen).stageFromCelsius,
-    );
+    const stage = stageWithin(this.#lastRead.celsius, this.#batch.stageFromCelsius);
     const apart = Math.abs(coldWaterOutcomes.indexOf(event.outcome) - stageIndex(stage));
     if (apart > 1 && !hasWarning(after, 'disagreement'))
       this.#break(t, `dial says ${stage}, fingers ${event.outcome}, and nothing said`);
@@ -257,7 +259,9 @@ class Watch {
     if (event?.kind === 'trouble') return true;
     switch (id) {
       case 'overshoot-near':
-        return truth.kelvinPerSecond > 2.5 / 60;
+        return truth.kelvinPerSecond > 2 / 60;
+      case 'stalled':
+        return truth.kelvinPerSecond < 0.5 / 60;
       case 'past-window':
         return truth.celsius > truth.windowCelsius[1];
       case 'disagreement':

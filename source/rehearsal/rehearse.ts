@@ -7,11 +7,13 @@ import { openCook } from '../cook/open.js';
 import { step } from '../cook/step.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import type { Recipe } from '../recipe/recipe.js';
-import type { Habits } from './habits.js';
 import type { Notice } from './happenings.js';
-import { type Intent, personOf } from './person.js';
-import { type SimulatedCook, simulatedCook, type Truth } from './simulated-cook.js';
+import type { Habits } from './person/habits.js';
+import { personOf } from './person/person.js';
+import type { Intent } from './person/self.js';
+import { simulatedCook } from './simulated-cook.js';
 import type { SurpriseName } from './surprises.js';
+import type { SimulatedCook, Truth } from './table.js';
 
 export type RehearsalOptions = {
   readonly recipe: Recipe;
@@ -69,6 +71,13 @@ export const rehearse = (options: RehearsalOptions): Rehearsal => {
   let t = 0;
   let task: { intent: Intent; at: number } | null = null;
 
+  // Looked at again and again in the same moment: worked out once.
+  let known: { readonly cook: Cook; readonly t: number; readonly advice: Advice } | null = null;
+  const advised = (): Advice => {
+    if (known === null || known.cook !== cook || known.t !== t) known = { cook, t, advice: advise(cook, t) };
+    return known.advice;
+  };
+
   const happen = (event: CookEvent): Happened => {
     const happened: Happened = { seq: (cook.log.at(-1)?.seq ?? 0) + 1, t, ...event };
     cook = step(cook, happened);
@@ -76,27 +85,25 @@ export const rehearse = (options: RehearsalOptions): Rehearsal => {
     return happened;
   };
 
-  const type = (intent: Intent, before: Advice): Advice => {
+  const type = (intent: Intent, before: Advice): void => {
     const typed = intent.type?.() ?? '';
     const read = interpret(typed, before);
     if (read.kind === 'queried') {
       queried.push(typed);
       onTyped?.({ typed, t, event: null, before, after: before, truth: table.truth() });
-      return before;
+      return;
     }
     person.typed(intent, typed, before);
     if (intent.untyped) {
       table.happened({ seq: 0, t, ...read });
-      return before;
+      return;
     }
     const event = happen(read);
-    const after = advise(cook, t);
-    onTyped?.({ typed, t, event, before, after, truth: table.truth() });
-    return after;
+    onTyped?.({ typed, t, event, before, after: advised(), truth: table.truth() });
   };
 
   for (let moment = 0; moment < mostMoments && t < longestSeconds; moment++) {
-    const advice = advise(cook, t);
+    const advice = advised();
     if (advice.phase === 'over') break;
     const intent = person.decide(advice, t);
     if (task === null || task.intent.key !== intent.key) task = { intent, at: t + intent.seconds };
@@ -112,12 +119,12 @@ export const rehearse = (options: RehearsalOptions): Rehearsal => {
     if (t < task.at) continue;
     const done: Intent = task.intent;
     task = null;
-    if (done.type !== null) type(done, advise(cook, t));
+    if (done.type !== null) type(done, advised());
   }
   return {
     cook,
     seconds: t,
-    ended: advise(cook, t).phase === 'over',
+    ended: advised().phase === 'over',
     queried,
     notices,
     truth: table.truth(),

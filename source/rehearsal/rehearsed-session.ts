@@ -3,7 +3,7 @@ import type { CookEvent } from '../cook/event.js';
 import type { Outcome, Session } from '../session/session.js';
 import { type Message, message, type TextId } from '../texts/message.js';
 import type { FastClock } from './clock.js';
-import type { Shown, SimulatedCook } from './simulated-cook.js';
+import type { Shown, SimulatedCook } from './table.js';
 
 export type RehearsedOptions = {
   readonly session: Session;

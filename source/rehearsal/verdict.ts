@@ -10,9 +10,9 @@ import { type PhaseId, phaseIds } from '../recipe/recipe.js';
 import { handLimitCelsius } from '../sugar/skin.js';
 import type { Stage } from '../sugar/stages.js';
 import { type Message, message } from '../texts/message.js';
-import { usualPhases } from './paces.js';
-import type { Truth } from './simulated-cook.js';
+import { usualPhases } from './person/paces.js';
 import { type Surprise, type SurpriseName, surprises } from './surprises.js';
+import type { Truth } from './table.js';
 
 export type PhaseTime = {
   readonly phase: PhaseId;

@@ -10,17 +10,17 @@ import { rehearsalVerdict } from '../../source/rehearsal/verdict.js';
 import { startUnkept } from '../../source/session/start.js';
 import { hall, hallBatch, rehearsal } from './hall.js';
 
-const after = (seconds: number, run: (seconds: number) => void): void => {
+const passes = (seconds: number, run: (seconds: number) => void): void => {
   for (let t = 0; t < seconds; t += 10) run(10);
 };
 
 describe('the slab', () => {
   it('has a middle hotter than its skin, once it is folded thick', () => {
     const slab = slabOf(900, 118, 17);
-    after(150, slab.advance);
+    passes(150, slab.advance);
     slab.fold();
     slab.fold();
-    after(60, slab.advance);
+    passes(60, slab.advance);
     expect(slab.middleCelsius()).toBeGreaterThan(slab.surfaceCelsius() + 1);
     expect(slab.thicknessMetres()).toBeGreaterThan(0.015);
   });
@@ -39,7 +39,7 @@ describe('the slab', () => {
 
   it('cools to the room and never below it', () => {
     const slab = slabOf(600, 120, 17);
-    after(6 * 3600, slab.advance);
+    passes(6 * 3600, slab.advance);
     expect(slab.middleCelsius()).toBeGreaterThan(16.99);
     expect(slab.middleCelsius()).toBeLessThan(19);
   });
@@ -48,8 +48,8 @@ describe('the slab', () => {
     const [flat, folded] = [slabOf(900, 100, 17), slabOf(900, 100, 17)];
     folded.fold();
     folded.fold();
-    after(400, flat.advance);
-    after(400, folded.advance);
+    passes(400, flat.advance);
+    passes(400, folded.advance);
     expect(folded.middleCelsius()).toBeGreaterThan(flat.middleCelsius());
   });
 });
@@ -71,7 +71,7 @@ describe('the rope', () => {
 
   it('takes up air, a fifth or so of its volume', () => {
     const rope = ropeOf(45, 26, 9);
-    after(900, rope.advance);
+    passes(900, rope.advance);
     expect(rope.airShare()).toBeGreaterThan(0.15);
     expect(rope.airShare()).toBeLessThan(0.3);
   });
@@ -80,11 +80,11 @@ describe('the rope', () => {
 describe('foam', () => {
   it('rises with the heat and sinks off the ring', () => {
     const foam = foamOf(2.2, 0.03, 1);
-    after(60, (seconds) => foam.advance(seconds, 400, true));
+    passes(60, (seconds) => foam.advance(seconds, 400, true));
     const low = foam.heightMetres();
-    after(60, (seconds) => foam.advance(seconds, 900, true));
+    passes(60, (seconds) => foam.advance(seconds, 900, true));
     const high = foam.heightMetres();
-    after(60, (seconds) => foam.advance(seconds, 0, true));
+    passes(60, (seconds) => foam.advance(seconds, 0, true));
     expect(high).toBeGreaterThan(low * 1.5);
     expect(foam.heightMetres()).toBeLessThan(high / 10);
   });

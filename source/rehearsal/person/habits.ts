@@ -1,4 +1,4 @@
-import { chanceFrom } from './chance.js';
+import { chanceFrom } from '../chance.js';
 
 /** How one person works. Shares are 0 to 1, seconds of a quick act. */
 export type Habits = {

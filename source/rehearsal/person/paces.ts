@@ -1,4 +1,4 @@
-import type { PhaseId } from '../recipe/recipe.js';
+import type { PhaseId } from '../../recipe/recipe.js';
 
 /** What a step takes a person, seconds, where nothing in the pot or on the slab decides. Our judgement, from trade practice. */
 export const stepSeconds: Readonly<Record<string, number>> = {
