@@ -1,5 +1,6 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { cooksTexts } from './cooks.js';
 import { actWord, debriefChangeTexts, troubleName } from './debrief-changes.js';
 
 type Pair = readonly [number, number];
@@ -43,6 +44,7 @@ const gramsEach = (value: number, p: Printer): string => p.grams(value);
 /** The debrief: what happened in a cook. */
 export const debriefTexts = {
   ...debriefChangeTexts,
+  ...cooksTexts,
 
   'debrief.title': (v: { name: string }) => `What happened: ${shown(v.name)}`,
   'debrief.when': (v: { date: string | null; seconds: number }, p: Printer) =>
@@ -285,6 +287,8 @@ export const debriefTexts = {
       : `There is no cook "${shown(v.found)}". Did you mean "${shown(v.nearest)}"? "kettlehand cooks" lists them.`,
   'debrief.bad.ambiguous': (v: { found: string; names: readonly string[] }, p: Printer) =>
     `"${shown(v.found)}" could be ${p.list(v.names.map(shown))}. Type more of it.`,
+  'debrief.bad.not-a-journal': (v: { path: string }) =>
+    `${shown(v.path)} is no cook: neither a journal nor an exported one. "kettlehand cooks" lists those there are.`,
   'debrief.bad.lost': (v: { path: string; kept: number; damaged: number }, p: Printer) =>
     `${shown(v.path)} holds no cook that can be told: its first line, the recipe and the kitchen, is damaged. ${v.kept === 0 ? 'Nothing else in it can be read.' : `${p.count(v.kept, 'other event', 'other events')} can still be read and ${v.kept === 1 ? 'is' : 'are'} left as ${v.kept === 1 ? 'it is' : 'they are'}.`}`,
 } as const;

@@ -1,0 +1,129 @@
+import { unlink } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import { createInterface } from 'node:readline/promises';
+import { headline } from '../cook/candy.js';
+import { makeFolder } from '../files/folder.js';
+import { takeLock } from '../files/lock.js';
+import { bounds, readBytes } from '../files/read.js';
+import { writeProblem } from '../files/trouble.js';
+import { syncFolder } from '../files/write.js';
+import { writeNew } from '../files/write-new.js';
+import { lockPath } from '../journal/journal.js';
+import { type CookSummary, journalPath, listBounds, listCooks } from '../journal/list.js';
+import { cookOf } from '../session/start.js';
+import { type Message, message } from '../texts/message.js';
+import { cooks } from './cooks.js';
+import { cooksFolder, findCook, findId } from './cooks-shelf.js';
+import type { ExitCode } from './io.js';
+import { flag, parse, text } from './options.js';
+import type { World } from './world.js';
+
+const help = `
+  Examples
+    $ kettlehand cooks                                 all, the newest first
+    $ kettlehand cooks --recipe ginger --since 2026-11-01
+    $ kettlehand cooks compare 2026-11-25 2026-12-02   side by side: what differed, what came of it
+    $ kettlehand cooks export 2026-11-25 --to fair.kettlehand-cook
+    $ kettlehand cooks import fair.kettlehand-cook
+    $ kettlehand cooks delete 2026-11-25-143502-9f2c   asks first
+
+  A cook is named by its id, or by a part of it that only one has.
+
+  Options
+    --recipe WORD   --since YYYY-MM-DD   --unfinished   --rehearsals   which are listed
+    --to FILE       where to export; "-" is standard output
+    --yes           delete without asking
+    --json          list and compare as one JSON object
+`;
+
+const isOver = (entries: Parameters<typeof cookOf>[0]): boolean => {
+  const cook = cookOf(entries);
+  return cook !== null && headline(cook) === 'over';
+};
+
+/** A cook that a console is leading is never deleted: its lock says so. */
+const remove = async ({ path }: CookSummary): Promise<'deleted' | { readonly problem: Message }> => {
+  const answer = await takeLock(lockPath(path));
+  if ('heldBy' in answer) {
+    const { pid, host, since } = answer.heldBy;
+    return { problem: message('journal.heldElsewhere', { pid, host, since, sameHost: answer.sameHost }) };
+  }
+  if ('problem' in answer) return { problem: answer.problem };
+  try {
+    await unlink(path);
+    await syncFolder(dirname(path));
+    return 'deleted';
+  } catch (error) {
+    return { problem: writeProblem(error, path) };
+  } finally {
+    await answer.lock.release();
+  }
+};
+
+const asker =
+  ({ stdin, stdout }: World) =>
+  async (question: string): Promise<string | null> => {
+    if (stdin.isTTY !== true) return null;
+    const lines = createInterface({ input: stdin, output: stdout });
+    const gone = new AbortController();
+    lines.once('close', () => gone.abort());
+    try {
+      return await lines.question(question, { signal: gone.signal });
+    } catch {
+      // Ctrl+D or Ctrl+C instead of an answer: nothing is deleted.
+      return '';
+    } finally {
+      lines.close();
+    }
+  };
+
+export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
+  const boolean = { type: 'boolean' } as const;
+  const string = { type: 'string' } as const;
+  const { words, given } = parse(
+    argv,
+    help,
+    {
+      recipe: string,
+      since: string,
+      to: string,
+      unfinished: boolean,
+      rehearsals: boolean,
+      yes: boolean,
+      json: boolean,
+    },
+    world,
+  );
+  const folder = cooksFolder(world.env);
+  return cooks(
+    words,
+    {
+      recipe: text(given.recipe),
+      since: text(given.since),
+      to: text(given.to),
+      unfinished: flag(given.unfinished),
+      rehearsals: flag(given.rehearsals),
+      yes: flag(given.yes),
+      json: flag(given.json),
+    },
+    {
+      out: world.out,
+      err: world.err,
+      folder,
+      version: world.version,
+      most: listBounds.most,
+      now: () => new Date(),
+      list: () => listCooks(folder, { isOver }),
+      find: (typed) => findCook(folder, typed),
+      findId: (typed) => findId(folder, typed),
+      remove,
+      readFile: (path) => readBytes(path, bounds.journal),
+      writeNew,
+      place: async (id) => {
+        await makeFolder(folder);
+        return journalPath(folder, id);
+      },
+      ask: asker(world),
+    },
+  );
+};
