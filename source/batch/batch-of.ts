@@ -23,7 +23,7 @@ import { notesOf } from './notes.js';
 import { potFor } from './pot.js';
 import { laterOf, syrupOf } from './syrup-of.js';
 import { targetToday } from './target.js';
-import { yieldOf } from './yield.js';
+import { boxShareOf, yieldOf } from './yield.js';
 
 /** What is known of today beyond the recipe and the kitchen file. */
 export type BatchOptions = {
@@ -33,7 +33,7 @@ export type BatchOptions = {
   readonly thermometer?: boolean;
   /** How many people pull; without it, as many as the batch needs. */
   readonly pullers?: number;
-  /** What this kitchen's earlier cooks showed of carry-over, kelvin; replaces the stove's usual value. */
+  /** Carry-over to plan with, kelvin; replaces what the kitchen has learned and the stove's usual value. */
   readonly carryOverKelvin?: number;
 };
 
@@ -60,7 +60,10 @@ export const batchOf = (recipe: Recipe, kitchen: Kitchen, options: BatchOptions 
   const syrup = syrupOf(recipe);
   const later = laterOf(recipe);
   const curve = boilingCurve(syrup, air.pressurePascal);
-  const carryOverKelvin = options.carryOverKelvin ?? stoveTraits[kitchen.stove].carryOverKelvin;
+  const carryOverKelvin =
+    options.carryOverKelvin ??
+    kitchen.learned?.carryOverKelvin?.value ??
+    stoveTraits[kitchen.stove].carryOverKelvin;
   const window = targetToday(recipe.target.celsius, curve, carryOverKelvin, kitchen.room.humidity);
 
   const atFloor = cookedAt(syrup, later, curve, window.todayCelsius[0]);
@@ -119,6 +122,7 @@ export const batchOf = (recipe: Recipe, kitchen: Kitchen, options: BatchOptions 
       ropeMillimetres: recipe.piece.ropeMillimetres,
       hands: kitchen.hands,
       pullers: options.pullers ?? null,
+      boxShare: boxShareOf(kitchen.learned?.boxShare ?? null),
     }),
     pot: potFor({
       startMillilitres: 1000 * syrupLitres(syrup, Math.min(startsCelsius, 170)),

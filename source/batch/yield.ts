@@ -1,4 +1,5 @@
 import type { HandsKind } from '../kitchen/kitchen.js';
+import type { Lesson } from '../kitchen/learned.js';
 import type { Batch, Spread } from './batch.js';
 
 /**
@@ -34,6 +35,19 @@ const times = (spread: Spread, factor: number): Spread => ({
 // A hair for sums of fractions: a batch scaled to exactly 100 pieces counts 100.
 const wholePieces = (pieces: number): number => Math.floor(pieces + 1e-6);
 
+/** Nobody loses more than half of a batch that was weighed, nor finds more in the box than was in the pot. */
+const boxShareRange = [0.4, 1] as const;
+/** Eight in ten of a normal distribution lie within so many standard deviations. */
+const eightyPercent = 1.2816;
+
+/** What reaches the box in this kitchen, by its earlier cooks; the usual share where none was weighed. */
+export const boxShareOf = (lesson: Lesson | null): Spread => {
+  if (lesson === null) return boxShare;
+  const [least, most] = boxShareRange;
+  const at = (spreads: number): number => Math.min(most, Math.max(least, lesson.value + spreads * lesson.sd));
+  return { low: at(-eightyPercent), typical: at(0), high: at(eightyPercent) };
+};
+
 export type YieldQuestion = {
   /** What the pot and the later additions could give without any loss. */
   readonly cookedGrams: number;
@@ -42,6 +56,8 @@ export type YieldQuestion = {
   readonly hands: HandsKind;
   /** How many people pull; null: as many as the batch needs. */
   readonly pullers: number | null;
+  /** What reaches the box; the usual share where it is not said. */
+  readonly boxShare?: Spread;
 };
 
 /** Cross-section of a round rope, cm2. */
@@ -61,8 +77,9 @@ export const yieldOf = ({
   ropeMillimetres,
   hands,
   pullers,
+  boxShare: share = boxShare,
 }: YieldQuestion): Batch['yield'] => {
-  const expectedGrams = times(boxShare, cookedGrams);
+  const expectedGrams = times(share, cookedGrams);
   const pieces: Spread = {
     low: wholePieces(expectedGrams.low / grams),
     typical: wholePieces(expectedGrams.typical / grams),

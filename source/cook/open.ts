@@ -1,6 +1,6 @@
 import type { Batch } from '../batch/batch.js';
 import { batchOf } from '../batch/batch-of.js';
-import { begin, type Hob } from '../forecast/index.js';
+import { begin, type Hob, knownPowers } from '../forecast/index.js';
 import { type PhaseId, phaseIds } from '../recipe/recipe.js';
 import { isBefore } from './candy.js';
 import type { Cook } from './cook.js';
@@ -21,6 +21,8 @@ export const hobOf = (batch: Batch): Hob => {
     stageFromCelsius: batch.stageFromCelsius,
     startSolidsFraction: batch.solidsGrams / (batch.solidsGrams + batch.waterGrams),
     celsiusAtStart: batch.kitchen.room.celsius ?? 20,
+    knownPowers: knownPowers(batch.kitchen),
+    learnedCarryOverKelvin: batch.kitchen.learned?.carryOverKelvin?.value ?? null,
   };
 };
 

@@ -11,7 +11,7 @@ import { shareOfFull, stoveHabits } from './stoves.js';
 const settleSeconds = 60;
 /** What a knob's label leaves open about the power behind it, relative. Our judgement. */
 const labelDoubt = 0.25;
-const mostKnownLevels = 8;
+const mostKnownLevels = 20;
 const mostGramsAdded = 20_000;
 
 const at = (estimate: Estimate, row: number): number => estimate.mean[row] ?? 0;

@@ -33,6 +33,10 @@ export type Hob = {
   /** Dissolved solids fraction of the batch before heating: where the boil starts. */
   readonly startSolidsFraction: number;
   readonly celsiusAtStart: number;
+  /** Net watts behind settings of the knob (level 0 to 1) as earlier cooks showed them; `sd` relative. */
+  readonly knownPowers?: ReadonlyArray<{ readonly level: number; readonly watts: number; readonly sd: number }>;
+  /** What earlier cooks climbed on a trivet, kelvin; replaces the stove's prior. */
+  readonly learnedCarryOverKelvin?: number | null;
 };
 
 /** Opaque to everyone but forecast/: constant size, plain data. */

@@ -132,7 +132,9 @@ export const project = (
     takeOffSeconds,
     boilShare: whole > 0 ? clamp(joules / whole, 0, 1) : 1,
     watts,
-    carryOverKelvin: carryOverKelvinOf(hob.stove, watts, path.joulesAt(target.takeOffCelsius - bias), path)
+    carryOverKelvin:
+      hob.learnedCarryOverKelvin ??
+      carryOverKelvinOf(hob.stove, watts, path.joulesAt(target.takeOffCelsius - bias), path)
       .offTheRingKelvin,
     nextReadingSeconds: nextReading(present, takeOffSeconds, target.takeOffCelsius - celsius - bias, moment),
   };

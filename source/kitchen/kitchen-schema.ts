@@ -16,6 +16,22 @@ const thermometer = z.looseObject({
   stemMillimetres: known,
 });
 
+const lesson = z.looseObject({
+  value: finite,
+  sd: finite.check(z.positive()),
+  cooks: finite,
+  date: z.nullable(z.string()),
+  by: z.enum(['cooks', 'person']),
+});
+
+const learned = z.looseObject({
+  thermometer: z.nullable(z.extend(lesson, { id: z.string() })),
+  watts: z.record(z.string(), lesson),
+  carryOverKelvin: z.nullable(lesson),
+  boxShare: z.nullable(lesson),
+  minutes: z.looseObject({ fold: z.optional(lesson), pull: z.optional(lesson), cut: z.optional(lesson) }),
+});
+
 const kitchen = z.looseObject({
   altitudeMetres: known,
   pressurePascal: known,
@@ -26,6 +42,8 @@ const kitchen = z.looseObject({
   room: z.object({ celsius: known, humidity: known }),
   unit,
   hands: z.enum(['bare', 'visitors', 'gloved', 'children']),
+  // A cook goes on without what another version of the program had learned.
+  learned: z.catch(z.optional(learned), undefined),
 });
 
 /** What a kitchen is, as a value: the last gate of every kitchen file, and of the kitchen that a journal carries. */

@@ -1,4 +1,5 @@
 import type { TemperatureUnit } from '../units/printer.js';
+import type { Learned } from './learned.js';
 
 export type StoveKind = 'gas' | 'coil' | 'glass-ceramic' | 'induction';
 /** `bare`: practised adults, said so; `visitors`: adults who may be doing it for the first time, the default. */
@@ -30,4 +31,6 @@ export type Kitchen = {
   readonly room: { readonly celsius: number | null; readonly humidity: number | null };
   readonly unit: TemperatureUnit;
   readonly hands: HandsKind;
+  /** What a person said instead of it, and what earlier cooks taught; left out where there is nothing. */
+  readonly learned?: Learned | undefined;
 };

@@ -7,6 +7,7 @@ import { parseTemperature, type TemperatureUnit, toCelsius } from '../units/temp
 import { defaultKitchen } from './default.js';
 import type { HandsKind, Kitchen, StoveKind, Thermometer } from './kitchen.js';
 import { kitchenSchema } from './kitchen-schema.js';
+import { readLearned } from './learned-fields.js';
 
 export type KitchenProblem = FileProblem;
 export type ParsedKitchen = { readonly kitchen: Kitchen } | { readonly problems: readonly KitchenProblem[] };
@@ -22,6 +23,7 @@ export const kitchenKeys = [
   'room',
   'unit',
   'hands',
+  'learned',
 ] as const;
 const potKeys = ['volume', 'diameter'] as const;
 const roomKeys = ['temperature', 'humidity'] as const;
@@ -232,22 +234,27 @@ export const parseKitchen = (text: string, fileName: string): ParsedKitchen => {
   const unit = parseUnit(get('unit')) ?? defaultKitchen.unit;
   const pot = get('pot').map(potKeys);
   const room = get('room').map(roomKeys);
+  const heat = parseHeat(get('heat')) ?? defaultKitchen.heat;
+  const thermometers = parseThermometers(get('thermometers'), unit);
+  const potDial = thermometers.find(({ use }) => use !== 'middle') ?? null;
+  const learned = readLearned(get('learned'), potDial?.unit ?? unit, heat, potDial?.id ?? null);
   const kitchen: Kitchen = {
     altitudeMetres: parseAltitudeField(get('altitude')),
     pressurePascal: parsePressureField(get('pressure')),
     stove: get('stove').choice(stoveKinds) ?? defaultKitchen.stove,
-    heat: parseHeat(get('heat')) ?? defaultKitchen.heat,
+    heat,
     pot: {
       litres: parseLitres(get('pot').of(pot, 'volume')),
       diameterMillimetres: parseMillimetres(get('pot').of(pot, 'diameter'), limits.potMillimetres),
     },
-    thermometers: parseThermometers(get('thermometers'), unit),
+    thermometers,
     room: {
       celsius: parseCelsius(get('room').of(room, 'temperature'), unit, limits.roomCelsius),
       humidity: parseHumidityField(get('room').of(room, 'humidity')),
     },
     unit,
     hands: get('hands').choice(handsKinds) ?? defaultKitchen.hands,
+    ...(learned === undefined ? {} : { learned }),
   };
   if (problems.length > 0) return { problems: problems.toSorted((one, other) => one.line - other.line) };
   const checked = z.safeParse(kitchenSchema, kitchen);

@@ -1,6 +1,8 @@
 import { Document } from 'yaml';
 import { fromCelsius, type TemperatureUnit } from '../units/temperature.js';
 import type { Kitchen, Thermometer } from './kitchen.js';
+import { saidByPerson } from './learned.js';
+import { learnedBlock } from './learned-fields.js';
 
 const tidy = (value: number, decimals: number): number => Number(value.toFixed(decimals));
 
@@ -62,6 +64,7 @@ export const kitchenToYaml = (kitchen: Kitchen): string => {
     ),
     unit: kitchen.unit,
     hands: kitchen.hands,
+    learned: learnedBlock(saidByPerson(kitchen.learned)),
   });
   return new Document(fields).toString({ lineWidth: 110 });
 };

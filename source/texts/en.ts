@@ -1,6 +1,7 @@
 import { commandTexts } from './en/commands.js';
 import { cookTexts } from './en/cook.js';
 import { debriefTexts } from './en/debrief.js';
+import { handoutTexts } from './en/handout.js';
 import { hazardTexts } from './en/hazards.js';
 import { planTexts } from './en/plan.js';
 import { problemTexts } from './en/problems.js';
@@ -9,4 +10,4 @@ import { screenTexts } from './en/screen.js';
 import { typedTexts } from './en/typed.js';
 
 /** English: every sentence a person can read, by id. Divided by room so that each file stays readable. */
-export const en = { ...cookTexts, ...debriefTexts, ...hazardTexts, ...planTexts, ...problemTexts, ...rehearsalTexts, ...commandTexts, ...screenTexts, ...typedTexts };
+export const en = { ...cookTexts, ...debriefTexts, ...handoutTexts, ...hazardTexts, ...planTexts, ...problemTexts, ...rehearsalTexts, ...commandTexts, ...screenTexts, ...typedTexts };

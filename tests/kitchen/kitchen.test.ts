@@ -138,7 +138,7 @@ describe('a kitchen as people write it', () => {
     ],
     [
       'thermometer: dial',
-      'hall.yaml:2: thermometer: "thermometer" is no field here. Did you mean thermometers? Fields: kettlehand-kitchen, altitude, pressure, stove, heat, pot, thermometers, room, unit, hands.',
+      'hall.yaml:2: thermometer: "thermometer" is no field here. Did you mean thermometers? Fields: kettlehand-kitchen, altitude, pressure, stove, heat, pot, thermometers, room, unit, hands, learned.',
     ],
     ['kettlehand-kitchen: 2', 'hall.yaml:2: This field is written twice. Keep one of them.'],
   ])('%s -> %s', (lines, sentence) => expect(problemsOf(lines)).toEqual([sentence]));

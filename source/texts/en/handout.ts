@@ -1,0 +1,5 @@
+import { learnedTexts } from './learned.js';
+
+export const handoutTexts = {
+  ...learnedTexts,
+} as const;
