@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { dataFolder } from '../files/folder.js';
 import { bounds, readBytes } from '../files/read.js';
-import { type CookSummary, journalPath, listCooks } from '../journal/list.js';
+import { type CookSummary, listCooks } from '../journal/list.js';
 import { looksLikeParcel, readParcel } from '../journal/parcel.js';
 import { looksLikeJournal, type Recovered, recover } from '../journal/recover.js';
 import { nearest } from '../recipe/items.js';
@@ -25,6 +25,15 @@ const isPath = (typed: string): boolean => /[/\\]/.test(typed) || /\.[A-Za-z-]+$
 const quickList = (folder: string): Promise<readonly CookSummary[]> =>
   listCooks(folder, { isOver: () => false });
 
+/** People remember the end of an id, or its day. */
+const nearestId = (typed: string, ids: readonly string[]): string | null => {
+  const parts = new Map(
+    ids.flatMap((id) => [id, id.slice(-4), id.slice(0, 10)].map((part) => [part, id] as const)),
+  );
+  const near = nearest(typed, [...parts.keys()]);
+  return near === null ? null : (parts.get(near) ?? null);
+};
+
 /** An id by all of it, or by a part that only one cook has. */
 const idOf = (typed: string, ids: readonly string[]): string | Problem => {
   if (ids.includes(typed)) return typed;
@@ -34,7 +43,7 @@ const idOf = (typed: string, ids: readonly string[]): string | Problem => {
   if (only !== undefined && others.length === 0) return only;
   const problem =
     only === undefined
-      ? message('debrief.bad.unknown', { found: typed.slice(0, 80), nearest: nearest(typed, ids) })
+      ? message('debrief.bad.unknown', { found: typed.slice(0, 80), nearest: nearestId(wanted, ids) })
       : message('debrief.bad.ambiguous', { found: typed.slice(0, 80), names: having.slice(0, 6) });
   return { problem, wrongUse: true };
 };
@@ -87,6 +96,3 @@ export const findCook = async (folder: string, typed: string | undefined): Promi
   const found = await findId(folder, typed);
   return 'problem' in found ? found : readCook(found.summary.path, found.summary.id);
 };
-
-/** Whether nothing stands under an id yet; null: the id can be no name of a cook. */
-export const newPath = (folder: string, id: string): string | null => journalPath(folder, id);

@@ -132,6 +132,38 @@ const peakByFingers = (cook: Cook, tests: readonly TestTold[]): PeakTold | null 
   };
 };
 
+/** What a single reading scatters by beside its thermometer's own doubt, kelvin. As the forecast takes it. */
+const readingSdKelvin = 0.65;
+
+type Estimated = { readonly t: number; readonly celsius: number; readonly sd: number };
+
+/**
+ * The highest reading, where it stands clear above all that was believed: the forecast follows a sudden change slowly,
+ * and afterwards a number that was read counts as much. Null where the two agree.
+ */
+const readAbove = (believed: Estimated, readings: readonly ReadingTold[], since: number, cook: Cook) => {
+  const highest = readings
+    .filter((one) => one.of === 'syrup' && one.believed && one.t >= since)
+    .reduce<ReadingTold | null>(
+      (best, one) => (best === null || one.celsius > best.celsius ? one : best),
+      null,
+    );
+  if (highest === null) return null;
+  const sd = Math.hypot(readingSdKelvin, cook.batch.dial.sdKelvin);
+  const clear = highest.celsius - believed.celsius > eightyPercent * Math.hypot(sd, believed.sd);
+  return clear ? { t: highest.t, celsius: highest.celsius, sd } : null;
+};
+
+/** Two estimates of one temperature, weighed by their variance; the interval covers both. */
+const together = (one: Estimated, other: Estimated): Omit<PeakTold, 'by' | 'outsideKelvin'> => {
+  const [weight, otherWeight] = [one.sd ** -2, other.sd ** -2];
+  return {
+    t: other.t,
+    celsius: (one.celsius * weight + other.celsius * otherWeight) / (weight + otherWeight),
+    between: [one.celsius - eightyPercent * one.sd, other.celsius + eightyPercent * other.sd],
+  };
+};
+
 /** The hottest that the syrup got after water was last added: what decides how much water is left. */
 export const peakOf = (
   track: readonly TrackPoint[],
@@ -143,17 +175,18 @@ export const peakOf = (
   const since = cook.wateredAt ?? Number.NEGATIVE_INFINITY;
   const hottest = track
     .filter(({ t }) => t >= since)
-    .reduce<TrackPoint | null>(
+    .reduce<Estimated | null>(
       (best, one) => (best === null || one.celsius > best.celsius ? one : best),
       null,
     );
   if (hottest === null || hottest.celsius < cook.batch.boil.startsCelsius - 1)
     return peakByFingers(cook, tests);
-  const { t, celsius, sd } = hottest;
+  const read = readAbove(hottest, readings, since, cook);
+  const { t, celsius, between } = together(hottest, read ?? hottest);
   return {
     t,
     celsius,
-    between: [celsius - eightyPercent * sd, celsius + eightyPercent * sd],
+    between,
     by: 'reading',
     outsideKelvin: outside(celsius, cook.batch.target.todayCelsius),
   };

@@ -1,4 +1,3 @@
-import { isBefore } from '../cook/candy.js';
 import { handLimit } from '../cook/phases/gates.js';
 import { type Message, message } from '../texts/message.js';
 import type { Facts } from './story.js';
@@ -11,7 +10,7 @@ export type Moment = {
   readonly weight: number;
 };
 
-const weights = { trouble: 5, off: 4, phase: 3, test: 3, pour: 4, hands: 2, remark: 2, warning: 1 } as const;
+const weights = { trouble: 6, off: 5, test: 4, pour: 4, phase: 3, hands: 2, remark: 2, warning: 1 } as const;
 
 const phaseMoments = ({ spans }: Facts): readonly Moment[] =>
   spans
@@ -101,7 +100,3 @@ export const chaptersOf = (
   }
   return kept.map(({ t, title }) => ({ seconds: Math.floor(t - startedAt), title }));
 };
-
-/** Whether the syrup was still to be boiled when it ended: nothing of it can be told of the candy. */
-export const endedBeforePour = ({ phase, cook }: Pick<Facts, 'phase' | 'cook'>): boolean =>
-  cook.pouredAt === null && isBefore(phase, 'fold');

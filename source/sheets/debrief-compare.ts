@@ -9,7 +9,7 @@ export type Compared = { readonly id: string; readonly story: Story };
 /** More do not fit side by side. */
 export const mostCompared = 4;
 
-const labelColumn = 18;
+const labelColumn = 20;
 
 /** True syrup temperatures: each cook had a thermometer of its own. */
 const truePrinter = (stories: readonly Story[]): Printer =>
