@@ -165,6 +165,7 @@ class Watch {
     this.#silence(moment);
     if (event === null) return;
     this.#heardAt = t;
+    if (event.kind === 'undo') this.#lastRead = null;
     if (event.kind === 'heat') this.#ringOff = event.setting === 'off';
     if (event.kind === 'trouble') this.#reported(event.name, after, t);
     if (event.kind === 'reading' && event.of === 'syrup') this.#read(moment);
@@ -210,9 +211,11 @@ class Watch {
   #read({ event, before, after, truth, t }: Moment): void {
     if (event?.kind !== 'reading') return;
     const celsius = this.#batch.dial.toTrueCelsius(toCelsius(event.value, event.unit));
+    // What the program asks about is not believed yet.
+    if (after.question?.kind === 'reading') return;
     this.#readings = [...this.#readings.slice(-8), { t, celsius }];
     this.#lastRead = { t, celsius };
-    if (!['boil', 'dissolve'].includes(before.phase) || after.question?.kind === 'reading') return;
+    if (!['boil', 'dissolve'].includes(before.phase)) return;
     // Fingers that felt it short have moved the mark up.
     const moved = Math.max(0, (after.forecast?.takeOffCelsius ?? 0) - this.#batch.target.takeOffCelsius);
     const ceiling = truth.windowCelsius[1] + moved;

@@ -35,6 +35,18 @@ describe(`${cooks} cooks by a simulated person who follows the advice`, () => {
     expect(ran.flatMap(({ rehearsal }) => rehearsal.queried)).toEqual([]);
   });
 
+  it('with a thermometer and no surprise, land in the stage in at least 95 %', () => {
+    const plain = ran.filter(({ scenario }) => scenario.surprise === null && scenario.dial !== 'none');
+    expect(plain.length).toBeGreaterThan(15);
+    expect(share(plain, ({ inStage }) => inStage)).toBeGreaterThanOrEqual(0.95);
+  });
+
+  // Not reached: 92 % of these, 91 % of 520 in the bench. By cold water alone one test of fingers that take half a stage
+  // for its neighbour ends the boil, mostly short of the window; and a knob turned up near the end can't be called back.
+  it.fails('all together, land in the stage in at least 95 %', () => {
+    expect(share(ran, ({ inStage }) => inStage)).toBeGreaterThanOrEqual(0.95);
+  });
+
   it('land in the stage more often than somebody who takes it off at the number in the book', () => {
     const book =
       ran.filter(({ scenario }) => naive(scenario, 'the book’s number').inStage).length / ran.length;

@@ -17,6 +17,7 @@ export type Memory = {
   disagreed: number;
   weighed: boolean;
   readings: number;
+  pullingSince: number | null;
 };
 
 export const newMemory = (): Memory => ({
@@ -30,6 +31,7 @@ export const newMemory = (): Memory => ({
   disagreed: 0,
   weighed: false,
   readings: 0,
+  pullingSince: null,
 });
 
 const takesOff = ['test.off', 'boil.off', 'flavour.off'];
@@ -61,6 +63,7 @@ export const remember = (
   memory.did.add(key);
   if (key !== 'read') memory.slipped = false;
   if (typed === 'done' && step !== null) rememberDone(memory, step);
+  if (step === 'pull.grease') memory.pullingSince = now;
   if (outcomes.includes(typed) || typed === 'pot off') memory.potOn = false;
   if (typed === 'pot on') memory.potOn = true;
   const [word, ...rest] = typed.split(' ');

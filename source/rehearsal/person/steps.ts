@@ -58,6 +58,11 @@ export const pressingRule =
     return kind === 'reading' || kind === 'what is true now' ? answerRule(self)(view) : null;
   };
 
+/** Arms last so long, seconds: twenty minutes of pulling by turns (trade practice). */
+const armsLastSeconds = 1200;
+const isTired = ({ memory }: Self, t: number): boolean =>
+  memory.pullingSince !== null && t - memory.pullingSince > armsLastSeconds;
+
 /** Steps that something seen ends, or that want another word than "done". */
 const specialOf = (self: Self): Readonly<Record<string, Rule>> => {
   const { table, memory, habits, chance, pace, say, wait, turn, middleRung } = self;
@@ -106,8 +111,14 @@ const specialOf = (self: Self): Readonly<Record<string, Rule>> => {
       };
     },
     'pull.stretch': once('droop-test', 'pull.stretch', 5, 'pulling'),
-    'pull.droop': ({ senses }) => say('pull.droop', 6, senses.droops ? 'droops' : 'done'),
-    'pull.stiff': ({ senses }) => (senses.stiff ? say('pull.stiff', 8, 'done') : wait('pull on', 20)),
+    'pull.droop': ({ senses, t }) => {
+      if (senses.droops && isTired(self, t)) return say('tired', 6, 'arms out');
+      return say('pull.droop', 6, senses.droops ? 'droops' : 'done');
+    },
+    'pull.stiff': ({ senses, t }) => {
+      if (senses.stiff) return say('pull.stiff', 8, 'done');
+      return isTired(self, t) ? say('tired', 6, 'arms out') : wait('pull on', 20);
+    },
     'wrap.rest': once('rest', 'rest', 10, 'resting'),
     'wrap.weigh': () =>
       memory.weighed ? say('weighed', 6, 'done') : say('weigh', 30, `weigh ${table.weighs()}g`),
