@@ -13,7 +13,7 @@ import { words } from '../../source/texts/message.js';
 import { printer } from '../../source/units/printer.js';
 import { blind, hall, opened, recipeNames } from './play.js';
 
-const runs = 500;
+const runs = Number(process.env.KETTLEHAND_RUNS ?? 500);
 const of = <Value>(...values: readonly Value[]) => fc.constantFrom(...values);
 
 const questions = [
@@ -195,61 +195,76 @@ const oneThingToDo = (advice: Advice): void => {
 };
 
 describe('whatever happens, in whatever order', () => {
-  it('never throws, always says one thing to do in words without holes, and lets nobody past a safety question', () => {
-    fc.assert(
-      fc.property(timed, opening, (events, opens) => {
-        const list = happening(events, opens);
-        let cook = fold(list.slice(0, 1));
-        for (const event of list.slice(1)) {
-          cook = step(cook, event);
-          const advice = advise(cook, cook.t);
-          oneThingToDo(advice);
-          handsAreLetIn(cook, advice);
-          thePathIsClear(cook, advice);
-        }
-        for (const later of [37, 5000]) oneThingToDo(advise(cook, cook.t + later));
-      }),
-      { numRuns: runs },
-    );
-  }, 60_000);
+  it(
+    'never throws, always says one thing to do in words without holes, and lets nobody past a safety question',
+    () => {
+      fc.assert(
+        fc.property(timed, opening, (events, opens) => {
+          const list = happening(events, opens);
+          let cook = fold(list.slice(0, 1));
+          for (const event of list.slice(1)) {
+            cook = step(cook, event);
+            const advice = advise(cook, cook.t);
+            oneThingToDo(advice);
+            handsAreLetIn(cook, advice);
+            thePathIsClear(cook, advice);
+          }
+          for (const later of [37, 5000]) oneThingToDo(advise(cook, cook.t + later));
+        }),
+        { numRuns: runs },
+      );
+    },
+    60_000 + runs * 120,
+  );
 
-  it('changes by time alone in nothing but running numbers before changesAt, which lies ahead', () => {
-    fc.assert(
-      fc.property(timed, opening, fc.double({ min: 0, max: 1, noNaN: true }), (events, opens, share) => {
-        const cook = fold(happening(events, opens));
-        let now = cook.t;
-        for (let turn = 0; turn < 4; turn += 1) {
-          const advice = advise(cook, now);
-          if (advice.changesAt !== null) expect(advice.changesAt).toBeGreaterThan(now);
-          const until = advice.changesAt ?? now + 20_000;
-          const before = withoutNumbers(advice);
-          for (const part of [Math.min(share, 0.999_999), 0.999_999])
-            expect(withoutNumbers(advise(cook, now + (until - now) * part))).toEqual(before);
-          now = until;
-        }
-      }),
-      { numRuns: runs },
-    );
-  }, 60_000);
+  it(
+    'changes by time alone in nothing but running numbers before changesAt, which lies ahead',
+    () => {
+      fc.assert(
+        fc.property(timed, opening, fc.double({ min: 0, max: 1, noNaN: true }), (events, opens, share) => {
+          const cook = fold(happening(events, opens));
+          let now = cook.t;
+          for (let turn = 0; turn < 4; turn += 1) {
+            const advice = advise(cook, now);
+            if (advice.changesAt !== null) expect(advice.changesAt).toBeGreaterThan(now);
+            const until = advice.changesAt ?? now + 20_000;
+            const before = withoutNumbers(advice);
+            for (const part of [Math.min(share, 0.999_999), 0.999_999])
+              expect(withoutNumbers(advise(cook, now + (until - now) * part))).toEqual(before);
+            now = until;
+          }
+        }),
+        { numRuns: runs },
+      );
+    },
+    60_000 + runs * 120,
+  );
 
-  it('is the same folded at once, in two parts, and twice; and one can branch from any older state', () => {
-    fc.assert(
-      fc.property(timed, opening, fc.nat(28), anyEvent, (events, opens, place, other) => {
-        const list = happening(events, opens);
-        const at = 1 + (place % list.length);
-        const older = fold(list.slice(0, at));
-        const before = state({ ...older, log: older.log.slice(0, at) });
-        const whole = list.slice(at).reduce(step, older);
-        expect(state(fold(list))).toBe(state(whole));
-        expect(whole.log.slice(0, whole.length)).toEqual(list);
-        const branch = step(older, { ...other, seq: 1000, t: older.t + 1 } as Happened);
-        expect(branch.log.map(({ seq }) => seq)).toEqual([...list.slice(0, at).map(({ seq }) => seq), 1000]);
-        expect(state({ ...older, log: older.log.slice(0, at) })).toBe(before);
-        expect(whole.log.slice(0, whole.length)).toEqual(list);
-      }),
-      { numRuns: runs },
-    );
-  }, 60_000);
+  it(
+    'is the same folded at once, in two parts, and twice; and one can branch from any older state',
+    () => {
+      fc.assert(
+        fc.property(timed, opening, fc.nat(28), anyEvent, (events, opens, place, other) => {
+          const list = happening(events, opens);
+          const at = 1 + (place % list.length);
+          const older = fold(list.slice(0, at));
+          const before = state({ ...older, log: older.log.slice(0, at) });
+          const whole = list.slice(at).reduce(step, older);
+          expect(state(fold(list))).toBe(state(whole));
+          expect(whole.log.slice(0, whole.length)).toEqual(list);
+          const branch = step(older, { ...other, seq: 1000, t: older.t + 1 } as Happened);
+          expect(branch.log.map(({ seq }) => seq)).toEqual([
+            ...list.slice(0, at).map(({ seq }) => seq),
+            1000,
+          ]);
+          expect(state({ ...older, log: older.log.slice(0, at) })).toBe(before);
+          expect(whole.log.slice(0, whole.length)).toEqual(list);
+        }),
+        { numRuns: runs },
+      );
+    },
+    60_000 + runs * 120,
+  );
 });
 
 describe('a long cook', () => {
