@@ -93,6 +93,8 @@ export type Advice = {
   readonly next: Message | null;
   readonly watch: Message | null;
   readonly cues: readonly string[];
+  /** Against the run sheet: seconds ahead (+) or behind (-), and the planned beginning that is meant; null without one. */
+  readonly drift: { readonly seconds: number; readonly phase: PhaseId } | null;
   readonly from: PhaseId | null;
   readonly rehearsal: boolean;
   /** What typing means at this moment. */

@@ -7,6 +7,7 @@ import type { TemperatureUnit } from '../units/printer.js';
 import type { Advice, Asked, Countdown, OpenTroubleAdvice, Trail, Warning } from './advice.js';
 import { activePhases, headline, isBefore } from './candy.js';
 import type { Cook, Unsettled } from './cook.js';
+import { driftOf } from './drift.js';
 import { takeOffAt, target } from './evidence.js';
 import { gapComesFirst, gapHeadline, gapQuestion } from './gap.js';
 import { belongsHere, evidenceHazards, pastKelvin, rateOfRise, warnedSince } from './hazards/evidence.js';
@@ -15,6 +16,7 @@ import { reportOf } from './hazards/reports.js';
 import { hazardById } from './hazards/table.js';
 import { phaseOf, stepById } from './phases/index.js';
 import { isDone, isEndless, potIsOff, type Step, stepAt, type Timer } from './phases/phase.js';
+import { isQuiet, quietAt } from './quiet.js';
 import { stageShown } from './readings.js';
 import { type Instruction, instruction, instructionOf } from './troubles.js';
 import { feltDone } from './verdict.js';
@@ -243,6 +245,7 @@ const changesAt = (
     ...evidenceHazards.map((hazard) => (belongsHere(cook, hazard) ? (hazard.arises?.(cook) ?? null) : null)),
     step?.question?.earliest?.(cook) ?? null,
     takeOffAt(cook, now),
+    (cook.batch.recipe.cues[headline(cook)] ?? []).length > 0 ? quietAt(cook, now) : null,
     readingAt,
   ];
   const ahead = moments.filter(
@@ -353,7 +356,8 @@ export const advise = (cook: Cook, now: number): Advice => {
     // In trouble nothing else is said.
     next: head.told ? null : (step?.next?.(view) ?? null),
     watch: head.told ? null : (step?.watch?.(view) ?? null),
-    cues: batch.recipe.cues[phase] ?? [],
+    cues: isQuiet(cook, view.now) ? [] : (batch.recipe.cues[phase] ?? []),
+    drift: driftOf(view),
     from: cook.from,
     rehearsal: cook.rehearsal,
     typing: {

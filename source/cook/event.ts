@@ -1,3 +1,4 @@
+import type { RunSheet } from '../batch/run-sheet.js';
 import type { HandsKind, Kitchen } from '../kitchen/kitchen.js';
 import type { PhaseId, Recipe } from '../recipe/recipe.js';
 import type { ColdWaterOutcome } from '../sugar/stages.js';
@@ -38,7 +39,8 @@ export type CookEvent =
       readonly kind: 'opened';
       readonly recipe: Recipe;
       readonly kitchen: Kitchen;
-      readonly runSheet: null;
+      /** The planned times, in seconds since the opening; null: nothing was planned. */
+      readonly runSheet: RunSheet | null;
       readonly seed: number | null;
       readonly version: string;
       /** Opened in this phase with all before it taken as confirmed; null: from the beginning. */

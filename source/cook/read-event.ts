@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { runSheetSchema } from '../batch/run-sheet-schema.js';
 import { kitchenSchema } from '../kitchen/kitchen-schema.js';
 import { phaseIds } from '../recipe/recipe.js';
 import { recipeSchema } from '../recipe/recipe-schema.js';
@@ -21,7 +22,8 @@ const events = z.discriminatedUnion('kind', [
     kind: kind('opened'),
     recipe: recipeSchema,
     kitchen: kitchenSchema,
-    runSheet: z.unknown(),
+    // A plan of another shape is no reason to lose the cook.
+    runSheet: z.catch(z.nullable(runSheetSchema), null),
     seed: optional,
     version: z.string(),
     from: z.nullable(phase),

@@ -1,6 +1,6 @@
 import wrapAnsi from 'wrap-ansi';
 import type { Advice } from '../cook/advice.js';
-import { type Message, type TextId, type Texts, words } from '../texts/message.js';
+import { type Message, message, type TextId, type Texts, words } from '../texts/message.js';
 import { warningText } from '../texts/warning.js';
 import type { Printer } from '../units/printer.js';
 
@@ -26,6 +26,7 @@ const headline = (advice: Advice, printer: Printer, texts?: Texts): readonly str
   const marks = [
     phase,
     printer.clock(advice.now),
+    ...(advice.drift === null ? [] : [say(message('drift', advice.drift))]),
     ...(advice.rehearsal ? ['REHEARSAL'] : []),
     ...(advice.from === null ? [] : [`opened at ${advice.from}`]),
   ];

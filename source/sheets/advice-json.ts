@@ -43,6 +43,7 @@ export const adviceJson = (advice: Advice, printer: Printer, questioned: Questio
     say: say(advice.say),
     why: say(advice.why),
     items: advice.items.map(say),
+    cues: advice.cues,
     cautions: advice.cautions.map((caution) => warningText(caution, printer)),
     question:
       question === null
@@ -70,6 +71,8 @@ export const adviceJson = (advice: Advice, printer: Printer, questioned: Questio
     reached: advice.reached,
     offTheHeat: advice.offTheHeat,
     nextReadingSeconds: advice.nextReadingSeconds === null ? null : rounded(advice.nextReadingSeconds, 1),
+    drift:
+      advice.drift === null ? null : { seconds: rounded(advice.drift.seconds, 0), phase: advice.drift.phase },
     changesAt: advice.changesAt === null ? null : rounded(advice.changesAt, 3),
     timers: advice.timers.map(({ id, until, due }) => ({
       id,
