@@ -18,7 +18,7 @@ export type CurveSize = {
 
 export const curveSizes: readonly CurveSize[] = [
   { id: 'wide', width: 760, height: 430, text: 13, right: 84, ticks: 12 },
-  { id: 'narrow', width: 360, height: 430, text: 12, right: 70, ticks: 5 },
+  { id: 'narrow', width: 360, height: 430, text: 13, right: 74, ticks: 5 },
 ];
 
 type Drawn = {
