@@ -21,7 +21,8 @@ const up = ({ memory, turn, ladder }: Self, { advice, t }: View): Intent | null 
   const ahead = advice.forecast?.takeOffSeconds.typical ?? null;
   const since = t - memory.heatSetAt;
   const slow = ahead !== null && ahead > (advice.step === 'boil.last' ? tooSlow.near : tooSlow.far);
-  const stuck = ahead === null && memory.readings > 4 && since > 600;
+  const toldNothing = memory.readings > 4 || advice.step === 'boil.start';
+  const stuck = ahead === null && toldNothing && since > 600;
   if (since <= leftAlone.up || !(slow || stuck) || memory.heat >= ladder.length - 1) return null;
   return turn('slow', memory.heat + 1);
 };
