@@ -95,12 +95,14 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
     world,
   );
   const folder = cooksFolder(world.env);
+  // A lone "-" behind an option is taken for a word of its own by the option reader.
+  const toOutput = text(given.to) === '' && words.at(-1) === '-';
   return cooks(
-    words,
+    toOutput ? words.slice(0, -1) : words,
     {
       recipe: text(given.recipe),
       since: text(given.since),
-      to: text(given.to),
+      to: toOutput ? '-' : text(given.to),
       unfinished: flag(given.unfinished),
       rehearsals: flag(given.rehearsals),
       yes: flag(given.yes),
