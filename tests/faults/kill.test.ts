@@ -38,7 +38,10 @@ class KilledCook {
     }
     const sent = Array.from({ length: ahead }, () => this.#next(random));
     feed.type(...sent.map(({ t, line }) => JSON.stringify({ t, typed: line })));
-    await new Promise((resolve) => setTimeout(resolve, random() * (early ? 250 : 45)));
+    // By answers rather than by time, so that a slow machine is hit in the same places; then anywhere between two.
+    const heard = early ? 0 : Math.floor(random() * ahead);
+    expect(await feed.until(() => feed.lines.length >= heard)).toBe(true);
+    await new Promise((resolve) => setTimeout(resolve, random() * (early ? 250 : 12)));
     await feed.kill();
     return { kept: this.#compare(sent, feed.lines.slice(1)), answered: feed.lines.length };
   }
