@@ -1,19 +1,10 @@
 import { headline } from '../cook/candy.js';
 import { answerFirstRun, firstRunProblem, firstRunQuestions } from '../kitchen/ask.js';
-import { type ConsoleExit, openTerminal } from '../screen/console.js';
+import { openTerminal } from '../screen/console.js';
 import { type Message, message, type TextId, words } from '../texts/message.js';
+import { type ConsoleHostOptions, exitCodes } from './console-settings.js';
 import type { Host, Left } from './host.js';
 import { plainPrinter } from './io.js';
-
-const codes: Readonly<Record<ConsoleExit, number>> = {
-  left: 0,
-  interrupted: 130,
-  'hung up': 129,
-  terminated: 143,
-  'no reader': 0,
-};
-
-export type ConsoleHostOptions = { readonly quiet: boolean; readonly color: boolean | undefined };
 
 /** A cook led full screen. Loads the terminal library: only for a real terminal. */
 export const consoleHost = ({ quiet, color }: ConsoleHostOptions): Host => {
@@ -24,7 +15,7 @@ export const consoleHost = ({ quiet, color }: ConsoleHostOptions): Host => {
     choices: readonly { key: string; word: string; text: Message }[],
   ): Promise<string | Left> => {
     const chosen = await terminal.choose({ say, why: message('line.deferring'), choices, printer });
-    return 'exit' in chosen ? { left: codes[chosen.exit] } : chosen.word;
+    return 'exit' in chosen ? { left: exitCodes[chosen.exit] } : chosen.word;
   };
   const tell = async (said: Message): Promise<Left | null> => {
     const chosen = await choose(said, [{ key: 'c', word: 'on', text: message('choice.continue') }]);
@@ -46,14 +37,14 @@ export const consoleHost = ({ quiet, color }: ConsoleHostOptions): Host => {
     },
     askKitchen: async () => {
       const asked = await terminal.ask({ questions: firstRunQuestions, problem: firstRunProblem, printer });
-      return 'exit' in asked ? { left: codes[asked.exit] } : answerFirstRun(asked.answers);
+      return 'exit' in asked ? { left: exitCodes[asked.exit] } : answerFirstRun(asked.answers);
     },
     lead: async ({ session, notes }) => {
       for (const note of notes) {
         const left = await tell(note);
         if (left !== null) return left.left;
       }
-      return codes[
+      return exitCodes[
         await terminal.cook({ session, quiet, onHappening: (listener) => session.onGap(listener) })
       ];
     },

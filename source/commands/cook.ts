@@ -9,6 +9,7 @@ import { kitchenToYaml } from '../kitchen/write.js';
 import { machineClock } from '../session/machine.js';
 import { cookOf, type Started, startKept } from '../session/start.js';
 import { type Message, message } from '../texts/message.js';
+import { colorWanted } from './console-settings.js';
 import { type Host, hasLeft, type Left } from './host.js';
 import { fail } from './io.js';
 import { exampleRecipe, kitchenPath, type Loaded, load } from './named.js';
@@ -49,9 +50,7 @@ const hostFor = async (given: Readonly<Record<string, unknown>>, world: World): 
     return lineHost(world);
   }
   if (!isTerminal) return message('command.no-terminal', { command: 'cook' });
-  // Decided before the terminal library is loaded: it reads its environment only once.
-  const color = given.color === false ? false : undefined;
-  if (color === false || (world.env.NO_COLOR ?? '') !== '') process.env.FORCE_COLOR = '0';
+  const color = colorWanted(given, world);
   const { consoleHost } = await import('./console-host.js');
   return consoleHost({ quiet: flag(given.quiet), color });
 };

@@ -8,14 +8,16 @@ import { simulatedCook } from '../rehearsal/simulated-cook.js';
 import { rehearsalVerdict } from '../rehearsal/verdict.js';
 import { LineMode } from '../screen/line-mode.js';
 import { wrapped } from '../screen/lines.js';
+import type { ConsoleExit } from '../screen/options.js';
 import { linesOf } from '../session/lines-in.js';
 import { machineClock } from '../session/machine.js';
 import { startKept } from '../session/start.js';
-import { type Message, message, words } from '../texts/message.js';
+import { message, words } from '../texts/message.js';
+import { type ConsoleHostOptions, colorWanted, exitCodes } from './console-settings.js';
 import { printerOf } from './cook-printer.js';
 import { type ExitCode, fail } from './io.js';
 import { exampleRecipe, type Loaded, load } from './named.js';
-import { parse, text } from './options.js';
+import { flag, parse, text } from './options.js';
 import { type RehearseOptions, readRehearseOptions } from './rehearse-options.js';
 import { rehearsalJson, rehearsalText } from './rehearse-report.js';
 import type { World } from './world.js';
@@ -38,6 +40,7 @@ const help = `
     --pace N         1 to 60 times as fast (default 20)
     --kitchen FILE   where it is cooked (default: the saved kitchen)
     --auto           the pot types the readings
+    --plain          lines instead of the full screen; --quiet no bell; --no-color
     --headless       with --auto: a simulated person, no screen
     --json           with --headless: journal and result as one JSON object
 `;
@@ -58,9 +61,14 @@ const headless = ({ recipe, kitchen }: Loaded, options: RehearseOptions, world: 
   return 0;
 };
 
-const byLines = async (loaded: Loaded, options: RehearseOptions, world: World): Promise<ExitCode> => {
-  const { recipe, kitchen } = loaded;
-  const { seed, surprise, pace, auto } = options;
+type Opened = { readonly rehearsed: RehearsedSession; readonly finish: () => Promise<string> };
+
+/** The rehearsal on its fast clock; `finish` closes it and says what it came to. */
+const openRehearsal = async (
+  { recipe, kitchen }: Loaded,
+  { seed, surprise, pace, auto }: RehearseOptions,
+  world: World,
+): Promise<Opened | ExitCode> => {
   const clock = fastClock(machineClock, pace);
   // Apart from the real cooks: an unfinished rehearsal is never offered as a cook.
   const folder = join(dataFolder(world.env), 'rehearsals');
@@ -73,17 +81,33 @@ const byLines = async (loaded: Loaded, options: RehearseOptions, world: World): 
   const { session } = started;
   const table = simulatedCook(session.cook.batch, seed, surprise);
   const rehearsed = new RehearsedSession({ session, table, clock, auto });
-  const columns = (): number | null => (world.stdout.isTTY ? (world.stdout.columns ?? 80) : null);
-  const say = (said: Message): void => {
-    const line = words(said, printerOf(session.cook));
-    const width = columns();
-    world.out(`${width === null ? line : wrapped(line, width)}\n`);
-  };
-  say(message('rehearsal.opened', { recipe: recipe.name, seed, pace }));
   const timer = setInterval(() => void rehearsed.look(), lookEveryMilliseconds);
+  return {
+    rehearsed,
+    finish: async () => {
+      clearInterval(timer);
+      await session.close();
+      const verdict = rehearsalVerdict(session.cook, table.truth(), surprise);
+      return rehearsalText(session.cook, verdict, surprise, printerOf(session.cook));
+    },
+  };
+};
+
+const byLines = async (loaded: Loaded, options: RehearseOptions, world: World): Promise<ExitCode> => {
+  const opened = await openRehearsal(loaded, options, world);
+  if (typeof opened === 'number') return opened;
+  const { rehearsed, finish } = opened;
+  const { seed, pace } = options;
+  const columns = (): number | null => (world.stdout.isTTY ? (world.stdout.columns ?? 80) : null);
+  const opening = words(
+    message('rehearsal.opened', { recipe: loaded.recipe.name, seed, pace }),
+    printerOf(rehearsed.cook),
+  );
+  const width = columns();
+  world.out(`${width === null ? opening : wrapped(opening, width)}\n`);
   const mode = new LineMode({
     session: rehearsed,
-    printerNow: () => printerOf(session.cook),
+    printerNow: () => printerOf(rehearsed.cook),
     lines: linesOf(world.stdin),
     write: world.out,
     columns,
@@ -94,15 +118,50 @@ const byLines = async (loaded: Loaded, options: RehearseOptions, world: World): 
   try {
     await mode.run();
   } finally {
-    clearInterval(timer);
-    await session.close();
+    world.out(`\n${await finish()}`);
   }
-  const verdict = rehearsalVerdict(session.cook, table.truth(), surprise);
-  world.out(`\n${rehearsalText(session.cook, verdict, surprise, printerOf(session.cook))}`);
   return 0;
 };
 
-export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
+/** The pot changes all the time: the screen looks at it so often, milliseconds of the wall. */
+const glanceEveryMilliseconds = 1000;
+
+/** The very same console, on the simulated pot and the fast clock. */
+const onScreen = async (
+  loaded: Loaded,
+  options: RehearseOptions,
+  world: World,
+  settings: ConsoleHostOptions,
+): Promise<number> => {
+  const { openTerminal } = await import('../screen/console.js');
+  const opened = await openRehearsal(loaded, options, world);
+  if (typeof opened === 'number') return opened;
+  const { rehearsed, finish } = opened;
+  const terminal = openTerminal(settings.color === undefined ? {} : { color: settings.color });
+  let exit: ConsoleExit = 'left';
+  try {
+    exit = await terminal.cook({
+      session: rehearsed,
+      pace: options.pace,
+      quiet: settings.quiet,
+      onHappening: (listener) => {
+        const timer = setInterval(listener, glanceEveryMilliseconds);
+        const stop = rehearsed.onHappening(listener);
+        return () => {
+          clearInterval(timer);
+          stop();
+        };
+      },
+    });
+  } finally {
+    await terminal.close();
+    const said = await finish();
+    if (exit === 'left') world.out(said);
+  }
+  return exitCodes[exit];
+};
+
+export const run = async (argv: readonly string[], world: World): Promise<number> => {
   const string = { type: 'string' } as const;
   const boolean = { type: 'boolean' } as const;
   const { words: given, given: flags } = parse(
@@ -114,6 +173,9 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       seed: string,
       pace: string,
       auto: boolean,
+      plain: boolean,
+      quiet: boolean,
+      color: { type: 'boolean', default: true },
       headless: boolean,
       json: boolean,
     },
@@ -126,5 +188,8 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
   if ('id' in options) return fail(world, 2, options);
   const loaded = await load(recipe, text(flags.kitchen), world);
   if (typeof loaded === 'number') return loaded;
-  return options.headless ? headless(loaded, options, world) : byLines(loaded, options, world);
+  if (options.headless) return headless(loaded, options, world);
+  const isTerminal = world.stdin.isTTY === true && world.stdout.isTTY === true && world.env.TERM !== 'dumb';
+  if (!isTerminal || flag(flags.plain)) return byLines(loaded, options, world);
+  return onScreen(loaded, options, world, { quiet: flag(flags.quiet), color: colorWanted(flags, world) });
 };

@@ -132,6 +132,11 @@ export class RehearsedSession {
     const { clock } = this.#options;
     switch (typed) {
       case 'pause':
+        // One key pauses and resumes.
+        if (clock.paused()) {
+          clock.go();
+          return message('rehearsal.going');
+        }
         clock.pause();
         return message('rehearsal.paused');
       case 'go':
@@ -142,14 +147,14 @@ export class RehearsedSession {
         return seconds > 0 ? message('rehearsal.skipped', { seconds }) : message('rehearsal.nothing-to-skip');
       }
       case 'look':
-        return this.#sight();
+        return this.sight();
       default:
         return null;
     }
   }
 
   /** What a person would see and feel at this moment. */
-  #sight(): Message {
+  sight(): Message {
     const { table } = this.#options;
     const { phase, step } = this.advice();
     const shown = this.dialNow();

@@ -7,7 +7,7 @@ import { glass, glassWidth } from './parts/glass.js';
 import { badges, header } from './parts/header.js';
 import { numbers } from './parts/numbers.js';
 import { panel, smallest, tooSmall } from './parts/panels.js';
-import { cues, nextAndWatch, progress, timers } from './parts/progress.js';
+import { cues, nextAndWatch, progress, sight, timers } from './parts/progress.js';
 import { warnings } from './parts/warnings.js';
 import { blank, cut, type Line, lineWidth, span, widthOf } from './text.js';
 
@@ -82,6 +82,7 @@ const bottom = (ctx: Context, setting: Setting, size: Size, width: number, most:
   return [
     ...warnings(ctx, measure, most),
     ...(setting.withCues ? cues(ctx, measure) : []),
+    ...sight(ctx, measure),
     ...timers(ctx, measure),
     ...ahead,
     ...(now.length === 0 && setting.tight ? [] : [now]),

@@ -16,7 +16,15 @@ export type Act =
   | { readonly kind: 'begin'; readonly text: string }
   | { readonly kind: 'help' | 'bell' | 'leave' };
 
-type When = 'always' | 'asked' | 'warned' | 'troubled' | 'undoable' | 'step' | readonly PhaseId[];
+type When =
+  | 'always'
+  | 'rehearsed'
+  | 'asked'
+  | 'warned'
+  | 'troubled'
+  | 'undoable'
+  | 'step'
+  | readonly PhaseId[];
 
 /** One row drives the key itself, the footer, the help and the README's list. */
 export type KeyRow = {
@@ -170,6 +178,8 @@ export const keyTable: readonly KeyRow[] = [
     act: ({ facts }) => type(facts.lidOn === true ? 'lid off' : 'lid on'),
     rank: 10,
   },
+  { key: 's', word: 'skip', text: 'key.skip', when: 'rehearsed', act: () => type('skip'), rank: 3 },
+  { key: 'z', word: 'pause', text: 'key.pause', when: 'rehearsed', act: () => type('pause'), rank: 4 },
   { key: 'u', word: 'undo', text: 'key.undo', when: 'undoable', act: () => type('undo'), rank: 7 },
   {
     key: ':',
@@ -189,6 +199,8 @@ const holds = (when: When, situation: Situation): boolean => {
   switch (when) {
     case 'always':
       return true;
+    case 'rehearsed':
+      return advice.rehearsal;
     case 'asked':
       return questionShown(situation) !== null;
     case 'warned':

@@ -1,4 +1,5 @@
 import type { Advice } from '../cook/advice.js';
+import type { Message } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
 import { type Ring, ringFor, ringGapMilliseconds, ringsOf } from './bell.js';
 import { type Facts, factsOf, printerOf } from './facts.js';
@@ -29,6 +30,8 @@ export type Shown = {
   readonly rang: Ring | null;
   /** An event has been on its way to the disk for longer than a person notices. */
   readonly waiting: boolean;
+  /** A rehearsal's pot, as one would see it. */
+  readonly sight: Message | null;
 };
 
 /** The outside that the model needs; replaced in tests. */
@@ -122,6 +125,7 @@ export class ConsoleModel {
       ghostCelsius: ahead,
       rang,
       waiting: false,
+      sight: session.sight?.() ?? null,
     };
   }
 

@@ -4,7 +4,10 @@ import type { Message } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
 
 /** What the console needs of a session: no file, no journal, no physics. */
-export type ConsoleSession = Pick<Session, 'type' | 'advice' | 'now' | 'onSaving' | 'saving' | 'cook'>;
+export type ConsoleSession = Pick<Session, 'type' | 'advice' | 'now' | 'onSaving' | 'saving' | 'cook'> & {
+  /** In a rehearsal: what is to be seen at the simulated pot at this moment. */
+  readonly sight?: () => Message;
+};
 
 /** How the terminal is used. */
 export type TerminalOptions = {

@@ -39,6 +39,7 @@ export const badges = (ctx: Context, columns: number): Line => {
   const { advice, facts, saving, input, rang, waiting } = ctx.shown;
   const marks: Span[] = [];
   if (advice.rehearsal) marks.push(span(` ${ctx.say(message('screen.rehearsal'))} `, 'caution block'));
+  if (advice.drift !== null) marks.push(span(ctx.say(message('drift', advice.drift)), 'plain'));
   if (!saving.saving)
     marks.push(span(` ${ctx.say(message('screen.not-saved', { count: saving.heldCount }))} `, 'alarm block'));
   if (waiting) marks.push(span(ctx.say(message('screen.wait')), 'plain'));

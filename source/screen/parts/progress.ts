@@ -51,6 +51,12 @@ export const nextAndWatch = (ctx: Context, width: number): readonly Line[] => {
   ];
 };
 
+/** In a rehearsal: what stands on the simulated stove. */
+export const sight = (ctx: Context, width: number): readonly Line[] => {
+  const { sight: seen } = ctx.shown;
+  return seen === null ? [] : labelled(ctx, message('screen.sight'), seen, width);
+};
+
 /** The presenter's own lines for this phase, as the recipe has them. */
 export const cues = (ctx: Context, width: number): readonly Line[] => {
   const head = ctx.say(message('screen.cue')).padEnd(7);

@@ -46,7 +46,7 @@ const remedy: Readonly<Record<Name, string>> = {
 export const rehearsalTexts = {
   'rehearsal.opened': (v: { recipe: string; seed: number; pace: number }) =>
     `REHEARSAL of ${escapeForTerminal(v.recipe)}, seed ${v.seed}, ${v.pace} times as fast. Nothing is on the stove. "look" says what the dial shows and what is to be seen, "skip" goes to the next thing to do, "pause" and "go" stop and start the clock.`,
-  'rehearsal.paused': 'Paused. "go" goes on.',
+  'rehearsal.paused': 'Paused. The same again goes on.',
   'rehearsal.going': 'The clock runs.',
   'rehearsal.skipped': (v: { seconds: number }, p: Printer) => `Skipped ${p.time(v.seconds)}.`,
   'rehearsal.nothing-to-skip': 'There is something to do now.',
