@@ -1,7 +1,9 @@
+import type { Spread } from '../batch/batch.js';
+import type { RunSheet } from '../batch/run-sheet.js';
 import { headline } from '../cook/candy.js';
 import type { Cook } from '../cook/cook.js';
 import { type PhaseId, phaseIds } from '../recipe/recipe.js';
-import { type UsualTime, usualTime } from './usual-times.js';
+import { plannedFor } from './planned-time.js';
 import type { Instant } from './walk.js';
 
 /** One stretch in which a phase was the headline, seconds since the opening. */
@@ -15,8 +17,8 @@ export type PhaseTold = {
   readonly seconds: number;
   /** How often it was entered. */
   readonly times: number;
-  readonly planned: UsualTime | null;
-  readonly plannedBy: 'run sheet' | 'trade';
+  readonly planned: Spread | null;
+  readonly plannedBy: 'run sheet' | 'trade' | null;
   readonly against: 'quicker' | 'as planned' | 'slower' | null;
 };
 
@@ -32,27 +34,21 @@ export const spansOf = (instants: readonly Instant[]): readonly Span[] => {
   return spans.filter(({ from, to }, index) => to > from || index === spans.length - 1);
 };
 
-const judged = (seconds: number, planned: UsualTime | null): PhaseTold['against'] => {
+const judged = (seconds: number, planned: Spread | null): PhaseTold['against'] => {
   if (planned === null) return null;
   if (seconds < planned.low) return 'quicker';
   return seconds > planned.high ? 'slower' : 'as planned';
 };
 
 /** Each phase that was lived through, with its minutes against what is usual. */
-export const phasesOf = (spans: readonly Span[], cook: Cook, tests: number): readonly PhaseTold[] =>
+export const phasesOf = (spans: readonly Span[], cook: Cook, sheet: RunSheet | null): readonly PhaseTold[] =>
   phaseIds.flatMap((phase) => {
     const own = spans.filter((span) => span.phase === phase);
     const [first] = own;
     const last = own.at(-1);
     if (phase === 'over' || first === undefined || last === undefined) return [];
     const seconds = own.reduce((sum, { from, to }) => sum + to - from, 0);
-    const planned = usualTime(phase, {
-      coldWaterTests: tests,
-      portions: cook.portions,
-      pieces: cook.counted ?? cook.batch.yield.pieces.typical,
-      flavours: cook.batch.recipe.ingredients.some((one) => one.phase === 'flavour'),
-      wrappers: 1,
-    });
+    const planned = plannedFor(phase, cook, sheet);
     // A phase that was not finished is not judged for being quick.
     const finished = cook.leftAt[phase] !== undefined && headline(cook) !== phase && !cook.stopped;
     return [
@@ -62,9 +58,9 @@ export const phasesOf = (spans: readonly Span[], cook: Cook, tests: number): rea
         to: last.to,
         seconds,
         times: own.length,
-        planned,
-        plannedBy: 'trade' as const,
-        against: finished ? judged(seconds, planned) : null,
+        planned: planned?.seconds ?? null,
+        plannedBy: planned?.by ?? null,
+        against: finished ? judged(seconds, planned?.seconds ?? null) : null,
       },
     ];
   });

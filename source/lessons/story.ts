@@ -120,7 +120,7 @@ const factsOf = (events: readonly Happened[], startedAt: string | null): Facts =
     track,
     forecasts: forecastsOf(track, offs),
     spans,
-    phases: phasesOf(spans, cook, tests.length),
+    phases: phasesOf(spans, cook, opened?.kind === 'opened' ? opened.runSheet : null),
     tests,
     disagreedStages: worstDisagreement(tests, cook),
     offs,

@@ -152,17 +152,16 @@ const againstWords = {
   'as planned': message('debrief.against.planned'),
 } as const;
 
+const bySheet = (phases: Story['phases']): boolean =>
+  phases.some(({ plannedBy }) => plannedBy === 'run sheet');
+
 const phaseTable = ({ phases, seconds }: Story): DebriefTable => ({
   heading: message('debrief.heading.phases'),
   columns: [
     message('debrief.column.phase'),
     message('debrief.column.began'),
     message('debrief.column.took'),
-    message(
-      phases.some(({ plannedBy }) => plannedBy === 'run sheet')
-        ? 'debrief.column.planned'
-        : 'debrief.column.usual',
-    ),
+    message(bySheet(phases) ? 'debrief.column.planned' : 'debrief.column.usual'),
     message('debrief.column.judged'),
   ],
   right: [1, 2],
@@ -182,7 +181,7 @@ const phaseTable = ({ phases, seconds }: Story): DebriefTable => ({
       message('debrief.against.planned'),
     ],
   ],
-  foot: message('debrief.source.trade'),
+  foot: message(bySheet(phases) ? 'debrief.source.run-sheet' : 'debrief.source.trade'),
   whenEmpty: null,
 });
 

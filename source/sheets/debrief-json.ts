@@ -143,7 +143,7 @@ export const debriefJson = (
       seconds: seconds(one.seconds),
       times: one.times,
       planned: orNull(one.planned, (planned) => spread(planned, seconds)),
-      plannedBy: one.planned === null ? null : one.plannedBy,
+      plannedBy: one.plannedBy,
       against: one.against,
     })),
     warnings: story.warnings.map((one) => ({

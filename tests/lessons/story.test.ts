@@ -243,3 +243,35 @@ describe('a recording', () => {
     expect(story.notes).toEqual([]);
   });
 });
+
+describe('minutes against plan', () => {
+  it('are held against the run sheet that the cook was opened with, else against what is usual', () => {
+    const [first, ...rest] = eventsOf(fair);
+    if (first?.kind !== 'opened') throw new Error('a cook begins with "opened"');
+    const plain = storyOf([first, ...rest], startedAt);
+    expect(plain.phases.find(({ phase }) => phase === 'fold')).toMatchObject({
+      plannedBy: 'trade',
+      against: 'as planned',
+    });
+    const sheet = {
+      pullsAt: 3000,
+      spareSeconds: 300,
+      phases: [
+        {
+          phase: 'fold' as const,
+          startsAt: 2000,
+          between: [1900, 2100] as const,
+          seconds: { low: 60, typical: 90, high: 120 },
+        },
+      ],
+    };
+    const planned = storyOf([{ ...first, runSheet: sheet }, ...rest], startedAt);
+    expect(planned.phases.find(({ phase }) => phase === 'fold')).toMatchObject({
+      plannedBy: 'run sheet',
+      planned: { typical: 90 },
+      against: 'slower',
+    });
+    expect(planned.phases.find(({ phase }) => phase === 'cut')?.planned).toBeNull();
+    expect(changes(planned)).toContain('slow-fold');
+  });
+});

@@ -123,8 +123,10 @@ export const debriefTexts = {
     `Temperature against time over ${Math.round(v.minutes)} minutes${v.peak === null ? '' : `, peaking at ${p.dial(v.peak)}`}; the window is ${p.dialSpan(v.window[0], v.window[1])}. The numbers are in the tables below.`,
   'debrief.plot.forecast-alt':
     'Foreseen minutes to the take-off against what they turned out to be; the table below has the numbers.',
+  'debrief.source.run-sheet':
+    'Planned: by the run sheet that this cook was opened with, with how far each phase may spread.',
   'debrief.source.trade':
-    'Usual: what the trade takes, collected from books; no run sheet was made for this cook. Wrapping is counted for one person.',
+    'Usual: what the trade takes, collected from books, and the boil from its heat; no run sheet was made for this cook. Wrapping is counted for one person.',
 
   'debrief.off.label': 'Off the heat',
   'debrief.off': (

@@ -1,0 +1,28 @@
+import type { Spread } from '../batch/batch.js';
+import { planned, type RunSheet } from '../batch/run-sheet.js';
+import { phaseSeconds, type TimedPhase, timedPhases } from '../batch/run-sheet-times.js';
+import type { Cook } from '../cook/cook.js';
+import type { PhaseId } from '../recipe/recipe.js';
+
+export type PlannedTime = { readonly seconds: Spread; readonly by: 'run sheet' | 'trade' };
+
+const isTimed = (phase: PhaseId): phase is TimedPhase => (timedPhases as readonly PhaseId[]).includes(phase);
+
+/** Each portion is pulled on its own. */
+const times = ({ low, typical, high }: Spread, count: number): Spread => ({
+  low: low * count,
+  typical: typical * count,
+  high: high * count,
+});
+
+/**
+ * What a phase was planned for, seconds: by the run sheet that the cook was opened with, else what is usual in the
+ * trade (batch/run-sheet-times.ts), pulling for as many portions as there were. Null for a phase that nobody times.
+ */
+export const plannedFor = (phase: PhaseId, cook: Cook, sheet: RunSheet | null): PlannedTime | null => {
+  const own = sheet === null ? undefined : planned(sheet, phase);
+  if (own !== undefined) return { seconds: own.seconds, by: 'run sheet' };
+  if (sheet !== null || !isTimed(phase)) return null;
+  const usual = phaseSeconds(cook.batch, phase);
+  return { seconds: phase === 'pull' ? times(usual, Math.max(1, cook.portions)) : usual, by: 'trade' };
+};
