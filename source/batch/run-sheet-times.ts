@@ -96,7 +96,8 @@ export const restSeconds = (batch: Batch): Spread =>
 /** Pieces that one person wraps in a minute. Our judgement. */
 const wrapsAMinute: Spread = { low: 4, typical: 5, high: 6 };
 
-const canMeasureMiddle = ({ kitchen, dial }: Batch): boolean => {
+/** There is a thermometer that can go into the middle of the mass. */
+export const canMeasureMiddle = ({ kitchen, dial }: Batch): boolean => {
   const own = thermometerFor(kitchen, 'middle') ?? (dial.present ? thermometerFor(kitchen, 'pot') : null);
   return own !== null && own.kind !== 'infrared';
 };

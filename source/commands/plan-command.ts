@@ -12,12 +12,18 @@ const help = `
     $ kettlehand plan mint-pull --altitude 1450m --guests 24 --children 10
     $ kettlehand plan mint-pull --pot 3l --json
     $ kettlehand plan honey-pull --pressure 850hPa --explain
+    $ kettlehand plan hill-hall-ginger-pull --at 15:00 --batches 2
+    $ kettlehand plan hill-hall-ginger-pull --card --html > card.html
 
   What to buy and weigh, how hot on this thermometer here and today, what it gives.
 
   Options
     --altitude 1450m|4750ft   --pressure 850hPa (station pressure)   --kitchen FILE
     --pieces N   --guests N [--children N]   --batch 1.5   --pot 3l
+    --at 15:00  the run sheet: counted back from when the pulling starts before the audience
+                (also 3:30pm, "tomorrow 15:00", "2026-11-28 15:00")
+    --batches N with --at: so many cooks on one hob, one after the other
+    --card      one page for the wall, for a power cut or a dead laptop; with --html a page to print
     --explain   formulas, inputs, sources, uncertainty
     --json      one JSON object
 `;
@@ -38,6 +44,10 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       pot: string,
       json: { type: 'boolean' },
       explain: { type: 'boolean' },
+      at: string,
+      batches: string,
+      card: { type: 'boolean' },
+      html: { type: 'boolean' },
     },
     world,
   );
@@ -61,6 +71,10 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       pot: text(given.pot),
       json: flag(given.json),
       explain: flag(given.explain),
+      at: text(given.at),
+      batches: text(given.batches),
+      card: flag(given.card),
+      html: flag(given.html),
     },
     {
       out: world.out,

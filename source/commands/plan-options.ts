@@ -15,6 +15,11 @@ export type PlanOptions = {
   readonly pot?: string | undefined;
   readonly json?: boolean | undefined;
   readonly explain?: boolean | undefined;
+  /** When the pulling begins in front of the audience. */
+  readonly at?: string | undefined;
+  readonly batches?: string | undefined;
+  readonly card?: boolean | undefined;
+  readonly html?: boolean | undefined;
 };
 
 export type Read<T> = { readonly value: T } | { readonly problem: Message };

@@ -8,12 +8,15 @@ import type { Kitchen } from '../kitchen/kitchen.js';
 import { parseKitchen } from '../kitchen/parse.js';
 import { parseRecipe } from '../recipe/parse.js';
 import type { Recipe } from '../recipe/recipe.js';
+import { machineClock } from '../session/machine.js';
 import { planExplain, planJson, planText } from '../sheets/plan.js';
+import { runSheetJson, runSheetText } from '../sheets/run-sheet.js';
 import { message } from '../texts/message.js';
 import { jsonText } from '../units/escape.js';
 import { type Printer, printer } from '../units/printer.js';
 import { type CommandIo, type ExitCode, fail, failFile, type NamedText } from './io.js';
 import { type PlanOptions, readPlace, readWant } from './plan-options.js';
+import { cardOf, readRun, runOf } from './plan-run.js';
 
 export type { PlanOptions } from './plan-options.js';
 
@@ -22,6 +25,8 @@ export type PlanIo = CommandIo & {
   readRecipe(): Promise<NamedText>;
   /** The kitchen file that was named, else the saved one; null: there is none. */
   readKitchen(): Promise<NamedText | null>;
+  /** Milliseconds of the wall clock; the machine's where it is not given. */
+  wall?(): number;
 };
 
 /** Total mass of a batch that can be planned, grams. Our judgement. */
@@ -78,6 +83,8 @@ export const plan = async (options: PlanOptions, io: PlanIo): Promise<ExitCode> 
   if ('problem' in place) return fail(io, 2, place.problem);
   const want = readWant(options, place.value.potLitres);
   if ('problem' in want) return fail(io, 2, want.problem);
+  const asked = readRun(options, io.wall?.() ?? machineClock.wall());
+  if ('problem' in asked) return fail(io, 2, asked.problem);
   const read = recipeFrom(await io.readRecipe(), io);
   if (typeof read === 'number') return read;
   const refusal = refusalOf(read.recipe, place.value.kitchen);
@@ -92,7 +99,14 @@ export const plan = async (options: PlanOptions, io: PlanIo): Promise<ExitCode> 
 
   const noted: Batch = { ...batch, notes: [...batch.notes, ...read.notes] };
   const print = printerFor(noted);
-  if (options.json) io.out(`${jsonText(planJson(noted, print), 2)}\n`);
+  const run = asked.value === null ? null : runOf(noted, asked.value);
+  if (run !== null && 'problem' in run) return fail(io, 2, run.problem, print);
+  const sheet = run?.value ?? null;
+  if (options.json) {
+    const runSheet = sheet === null ? null : runSheetJson(sheet);
+    io.out(`${jsonText({ ...planJson(noted, print), runSheet }, 2)}\n`);
+  } else if (options.card) io.out(await cardOf(noted, sheet, options.html === true, print));
+  else if (sheet !== null) io.out(runSheetText(sheet, print));
   else
     io.out(
       options.explain ? `${planText(noted, print)}\n${planExplain(noted, print)}` : planText(noted, print),

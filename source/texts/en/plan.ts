@@ -1,4 +1,5 @@
 import { batchNoteTexts, planProblemTexts } from './batch.js';
+import { cardTexts } from './card.js';
 import { kitchenAskTexts, kitchenNoteTexts, kitchenShowTexts } from './kitchens.js';
 import { planExplainTexts } from './plan-explain.js';
 import { planSheetTexts } from './plan-sheet.js';
@@ -7,6 +8,7 @@ import { runSheetTexts } from './run-sheet.js';
 import { syrupTexts } from './syrup.js';
 export const planTexts = {
   ...batchNoteTexts,
+  ...cardTexts,
   ...planProblemTexts,
   ...planSheetTexts,
   ...planExplainTexts,

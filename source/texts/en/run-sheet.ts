@@ -36,7 +36,7 @@ export const runSheetTexts = {
   ) =>
     [
       `Set out at ${wallTime(v.setOut, v.twelve)}; the last piece is wrapped near ${wallTime(v.end, v.twelve)}.`,
-      `${minutesOf(v.spareSeconds, p)} before the pulling are kept free.`,
+      `The last ${minutesOf(v.spareSeconds, p)} before the pulling are kept free.`,
       ...(v.everySeconds === null
         ? []
         : [
@@ -46,15 +46,13 @@ export const runSheetTexts = {
   'run.paced': ({ from }: { from: 'trade' | 'kitchen' }) =>
     from === 'kitchen'
       ? 'Times: what this kitchen showed, and what is usual where it has shown nothing.'
-      : 'Times: what is usual, and for heating the heat of this batch over a home burner. Two times: earliest and latest likely. The hob decides; read on by what happens.',
+      : 'Times: what is usual, and for the boil the heat of this batch over a home burner. The hob decides: go by what happens.',
   'run.short-notice': ({ late, soonest }: { late: number; soonest: At }, p: Printer) =>
     `Setting out should have begun ${minutesOf(late, p)} ago. Begin now with everything at hand, or have the pulling at ${wallTime(soonest.at, soonest.twelve)}.`,
   'run.batch': ({ batch }: { batch: number }) => `batch ${batch}`,
   'run.at': ({ at, twelve }: At) => wallTime(at, twelve),
-  'run.between': ({ from, to, twelve }: { from: number; to: number; twelve: boolean }) => {
-    const [first, last] = [wallTime(from, twelve), wallTime(to, twelve)];
-    return first === last ? first : `${first}-${last}`;
-  },
+  'run.between': ({ from, to, twelve }: { from: number; to: number; twelve: boolean }) =>
+    `Earliest ${wallTime(from, twelve)}, latest ${wallTime(to, twelve)}.`,
   'run.say': ({ cue }: { cue: string }) => `Say: "${escapeForTerminal(cue)}"`,
 
   'run.set-out': 'Set out, weigh, grease, cut papers, fill test cups. Who does what, said aloud.',
@@ -135,10 +133,15 @@ export const runSheetTexts = {
   'run.bad.past': ({ ago, ...pull }: At & { ago: number }, p: Printer) =>
     `${wallTime(pull.at, pull.twelve)} was ${minutesOf(Math.max(60, ago), p)} ago. For another day type for example --at "tomorrow ${wallTime(pull.at, pull.twelve)}".`,
   'run.bad.too-soon': (
-    { away, needs, soonest, ...pull }: At & { away: number; needs: number; soonest: At },
+    {
+      away,
+      needs,
+      soonest,
+      ...pull
+    }: At & { away: number; needs: number; soonest: At & { tomorrow: boolean } },
     p: Printer,
   ) =>
-    `${wallTime(pull.at, pull.twelve)} is ${minutesOf(away, p)} away, and from the cold pot to the pulling it takes ${minutesOf(needs, p)} at the quickest. Type --at "${wallTime(soonest.at, soonest.twelve)}" or later, or pull a batch that was poured before.`,
+    `${wallTime(pull.at, pull.twelve)} is ${minutesOf(away, p)} away, and from the cold pot to the pulling it takes ${minutesOf(needs, p)} at the quickest. Type --at "${soonest.tomorrow ? 'tomorrow ' : ''}${wallTime(soonest.at, soonest.twelve)}" or later, or pull a batch that was poured before.`,
   'run.bad.batches': ({ found, most }: { found: string; most: number }) =>
     `--batches needs a whole number from 1 to ${most}, and ${quoted(found)} is none. Type for example --batches 2.`,
   'run.bad.alone': ({ option }: { option: string }) =>

@@ -1,0 +1,87 @@
+import type { Batch } from '../batch/batch.js';
+import { leadSeconds, type RunSheet, runSheetOf, shifted } from '../batch/run-sheet.js';
+import { mostBatches } from '../batch/run-sheet-plan.js';
+import type { Pace } from '../batch/run-sheet-times.js';
+import type { PullTime } from '../sheets/run-sheet.js';
+import { message } from '../texts/message.js';
+import { parseWallTime, type WallTime } from '../units/wall-clock.js';
+import type { Read } from './plan-options.js';
+
+/** When the pulling is, on this machine's calendar. */
+export type Start = PullTime & { readonly millisecond: number };
+
+const dateFor = ({ day, hours, minutes }: WallTime, now: Date): Date =>
+  typeof day === 'object'
+    ? new Date(day.year, day.month - 1, day.date, hours, minutes)
+    : new Date(
+        now.getFullYear(),
+        now.getMonth(),
+        now.getDate() + (day === 'tomorrow' ? 1 : 0),
+        hours,
+        minutes,
+      );
+
+const secondOfDay = (date: Date): number =>
+  date.getHours() * 3600 + date.getMinutes() * 60 + date.getSeconds();
+
+const pad = (value: number): string => String(value).padStart(2, '0');
+
+/** `--at`: a time of day that is still to come; `now` in milliseconds of the wall clock. */
+export const readStart = (typed: string, now: number): Read<Start> => {
+  const time = parseWallTime(typed);
+  if (time === null) return { problem: message('run.bad.time', { found: typed }) };
+  const date = dateFor(time, new Date(now));
+  const at = secondOfDay(date);
+  const { twelve } = time;
+  if (date.getTime() <= now)
+    return { problem: message('run.bad.past', { at, twelve, ago: (now - date.getTime()) / 1000 }) };
+  return {
+    value: {
+      at,
+      twelve,
+      date: `${date.getFullYear()}-${pad(date.getMonth() + 1)}-${pad(date.getDate())}`,
+      millisecond: date.getTime(),
+    },
+  };
+};
+
+/** `--batches`: how many cooks on one hob. */
+export const readBatches = (typed: string | undefined): Read<number> => {
+  const found = typed?.trim() ?? '1';
+  const count = /^\d{1,6}$/.test(found) ? Number(found) : Number.NaN;
+  return count >= 1 && count <= mostBatches
+    ? { value: count }
+    : { problem: message('run.bad.batches', { found, most: mostBatches }) };
+};
+
+export type Notice = { readonly seconds: number; readonly soonest: number } | null;
+
+/** Whole five minutes on people's clocks, not before `millisecond`. */
+const soonestAt = (millisecond: number, now: number) => {
+  const step = 5 * 60_000;
+  const date = new Date(Math.ceil(millisecond / step) * step);
+  return { at: secondOfDay(date), tomorrow: date.getDate() !== new Date(now).getDate() };
+};
+
+/** Whether there is time: too little is a problem; less than planned is said. */
+export const noticeFor = (sheet: RunSheet, start: Start, now: number): Read<Notice> => {
+  const { planned, quickest } = leadSeconds(sheet);
+  const away = (start.millisecond - now) / 1000;
+  const soonest = soonestAt(now + planned * 1000, now);
+  if (away >= planned) return { value: null };
+  if (away >= quickest) return { value: { seconds: planned - away, soonest: soonest.at } };
+  const { at, twelve } = start;
+  return {
+    problem: message('run.bad.too-soon', {
+      at,
+      twelve,
+      away,
+      needs: quickest,
+      soonest: { ...soonest, twelve },
+    }),
+  };
+};
+
+/** The planned times of a cook that is opened now, in seconds since its opening. */
+export const runSheetFor = (batch: Batch, start: Start, now: number, pace?: Pace): RunSheet =>
+  shifted(runSheetOf(batch, pace), (start.millisecond - now) / 1000);
