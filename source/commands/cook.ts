@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { batchOf } from '../batch/batch-of.js';
 import { headline } from '../cook/candy.js';
 import { dataFolder, makeFolder } from '../files/folder.js';
 import { sweepLeftovers } from '../files/sweep.js';
@@ -14,6 +15,8 @@ import { type Host, hasLeft, type Left } from './host.js';
 import { fail } from './io.js';
 import { exampleRecipe, kitchenPath, type Loaded, load } from './named.js';
 import { flag, parse, text } from './options.js';
+import { readRun, runOf } from './plan-run.js';
+import { runSheetFor, type Start } from './start-time.js';
 import type { World } from './world.js';
 
 const help = `
@@ -28,6 +31,7 @@ const help = `
 
   Options
     --kitchen FILE   where it is cooked (default: the saved kitchen)
+    --at 15:00       when the pulling starts before an audience: says how far ahead or behind the cook is
     --plain          lines instead of the full screen
     --quiet          no bell
     --no-color       no colour (so does NO_COLOR in the environment)
@@ -77,14 +81,22 @@ const firstKitchen = async (host: Host, world: World): Promise<Kitchen | Left | 
   return left ?? kitchen;
 };
 
-const begin = async (host: Host, loaded: Loaded, folder: string, world: World): Promise<Started | Left> => {
+const begin = async (
+  host: Host,
+  loaded: Loaded,
+  start: Start | null,
+  folder: string,
+  world: World,
+): Promise<Started | Left> => {
   const first = loaded.firstRun ? await firstKitchen(host, world) : null;
   if (hasLeft(first)) return first;
   const path = journalPath(folder, newCookId(new Date(machineClock.wall())));
+  const kitchen = first ?? loaded.kitchen;
   const opening = {
     recipe: loaded.recipe,
-    kitchen: first ?? loaded.kitchen,
-    runSheet: null,
+    kitchen,
+    runSheet:
+      start === null ? null : runSheetFor(batchOf(loaded.recipe, kitchen), start, machineClock.wall()),
     seed: null,
     version: world.version,
     from: null,
@@ -98,12 +110,18 @@ const begin = async (host: Host, loaded: Loaded, folder: string, world: World): 
 };
 
 /** An unfinished cook is offered first; then a new one begins. */
-const cookWith = async (host: Host, loaded: Loaded, isNew: boolean, world: World): Promise<number> => {
+const cookWith = async (
+  host: Host,
+  loaded: Loaded,
+  start: Start | null,
+  isNew: boolean,
+  world: World,
+): Promise<number> => {
   const folder = join(dataFolder(world.env), 'cooks');
   await makeFolder(folder);
   await sweepLeftovers(folder, machineClock.wall());
   const resumed = isNew ? null : await resume(host, folder);
-  const started = resumed ?? (await begin(host, loaded, folder, world));
+  const started = resumed ?? (await begin(host, loaded, start, folder, world));
   if (hasLeft(started)) return started.left;
   try {
     await started.session.attend();
@@ -120,6 +138,7 @@ export const run = async (argv: readonly string[], world: World): Promise<number
     help,
     {
       kitchen: { type: 'string' },
+      at: { type: 'string' },
       plain: boolean,
       new: boolean,
       quiet: boolean,
@@ -130,13 +149,17 @@ export const run = async (argv: readonly string[], world: World): Promise<number
   const [recipe = exampleRecipe, extra] = given;
   if (extra !== undefined)
     return fail(world, 2, message('command.too-many', { found: extra, command: 'cook' }));
+  const asked = readRun({ at: text(options.at) }, machineClock.wall());
+  if ('problem' in asked) return fail(world, 2, asked.problem);
   const host = await hostFor(options, world);
   if ('id' in host) return fail(world, 2, host);
   // Read before the screen is taken: what is wrong with a file is said where it stays to be read.
   const loaded = await load(recipe, text(options.kitchen), world);
   if (typeof loaded === 'number') return loaded;
+  const possible = asked.value === null ? null : runOf(batchOf(loaded.recipe, loaded.kitchen), asked.value);
+  if (possible !== null && 'problem' in possible) return fail(world, 2, possible.problem);
   try {
-    return await cookWith(host, loaded, flag(options.new), world);
+    return await cookWith(host, loaded, asked.value?.start ?? null, flag(options.new), world);
   } finally {
     await host.close();
   }

@@ -1,7 +1,7 @@
 import type { Batch } from '../batch/batch.js';
 import { leadSeconds, type RunSheet, runSheetOf, shifted } from '../batch/run-sheet.js';
+import { paceOf } from '../batch/run-sheet-pace.js';
 import { mostBatches } from '../batch/run-sheet-plan.js';
-import type { Pace } from '../batch/run-sheet-times.js';
 import type { PullTime } from '../sheets/run-sheet.js';
 import { message } from '../texts/message.js';
 import { parseWallTime, type WallTime } from '../units/wall-clock.js';
@@ -83,5 +83,5 @@ export const noticeFor = (sheet: RunSheet, start: Start, now: number): Read<Noti
 };
 
 /** The planned times of a cook that is opened now, in seconds since its opening. */
-export const runSheetFor = (batch: Batch, start: Start, now: number, pace?: Pace): RunSheet =>
-  shifted(runSheetOf(batch, pace), (start.millisecond - now) / 1000);
+export const runSheetFor = (batch: Batch, start: Start, now: number): RunSheet =>
+  shifted(runSheetOf(batch, paceOf(batch) ?? {}), (start.millisecond - now) / 1000);

@@ -81,7 +81,7 @@ const Page = ({ batch, run, say }: { batch: Batch; run: RunSheetInput | null; sa
                   </tbody>
                 </table>
               </section>
-              <Block list={card.power} say={say} kind="box plain" />
+              <Block list={card.test} say={say} kind="box plain" />
             </div>
             <div className="column">
               <section>
@@ -95,7 +95,7 @@ const Page = ({ batch, run, say }: { batch: Batch; run: RunSheetInput | null; sa
                   ))}
                 </ol>
               </section>
-              <Block list={card.test} say={say} kind="box plain" />
+              <Block list={card.power} say={say} kind="box plain" />
             </div>
           </div>
           <ul className="roles">

@@ -17,7 +17,7 @@ header .purpose { font-weight: 700; }
 .off .label { font-weight: 700; letter-spacing: .06em; }
 .off .value { font-size: 4em; line-height: 1; font-weight: 800; white-space: nowrap; }
 .off .value.words { font-size: 2.6em; }
-.two { display: grid; grid-template-columns: 5fr 6fr; gap: 4mm; }
+.two { display: grid; grid-template-columns: 1fr 1.12fr; gap: 4mm; }
 .three { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 3mm; }
 .column { display: grid; gap: 3mm; align-content: start; }
 table { border-collapse: collapse; width: 100%; }
@@ -27,8 +27,8 @@ tr.strong th, tr.strong td { background: var(--ink); color: #fff; font-weight: 7
 .way { counter-reset: way; }
 .way li { display: grid; grid-template-columns: 1.9em 1fr; counter-increment: way; }
 .way li::before { content: counter(way); font-weight: 700; }
-.way.timed li { grid-template-columns: 1.9em 4.2em 1fr; }
-.way time { font-weight: 700; font-variant-numeric: tabular-nums; white-space: nowrap; }
+.way.timed li { grid-template-columns: 1.9em 4.9em 1fr; }
+.way time { font-size: .94em; font-weight: 700; font-variant-numeric: tabular-nums; white-space: nowrap; }
 .box { border: 1.5px solid var(--ink); padding: 2mm 2.5mm; }
 .box li { padding-left: 1.35em; position: relative; }
 .tick li::before { content: ""; position: absolute; left: 0; top: .22em; width: .8em; height: .8em; border: 1px solid var(--ink); }
@@ -41,7 +41,7 @@ tr.strong th, tr.strong td { background: var(--ink); color: #fff; font-weight: 7
 .blanks { display: grid; grid-template-columns: 1fr 1.4fr 1fr; gap: 4mm; }
 .blanks p { border-bottom: 1.5px solid var(--ink); padding-top: .3em; height: 2.6em; font-size: .92em; }
 .roles { display: grid; grid-template-columns: repeat(4, 1fr); gap: 0 3mm; }
-.roles li { margin: 0; border-bottom: 1.5px solid var(--ink); min-height: 3.4em; line-height: 1.15; }
+.roles li { margin: 0; border-bottom: 1.5px solid var(--ink); min-height: 2.7em; line-height: 1.15; }
 footer { font-size: .88em; color: var(--soft); }
 @media (max-width: 40rem) {
   body { font-size: 16px; }
@@ -49,10 +49,13 @@ footer { font-size: .88em; color: var(--soft); }
   .off { max-width: none; }
 }
 @media print {
-  @page { margin: 8mm; }
-  body { font-size: 8.5pt; line-height: 1.2; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
-  main { max-width: none; padding: 0; gap: 2.2mm; }
-  .column { gap: 2.2mm; }
+  @page { margin: 7mm; }
+  body { font-size: 8.3pt; line-height: 1.17; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
+  main { max-width: none; padding: 0 .5mm; gap: 2.2mm; }
+  .tick li::before { top: .1em; }
+  .column { gap: 1.8mm; }
+  li + li { margin-top: .1em; }
+  th, td { padding-top: .06em; padding-bottom: .06em; }
   .box, .alarm { padding: 1.3mm 2.2mm; break-inside: avoid; }
   header, .two { gap: 4mm; }
 }

@@ -44,7 +44,7 @@ export const cardTexts = {
   'card.heading.test': 'The cold-water test',
   'card.test.1': 'Pot off the ring, onto the trivet.',
   'card.test.2': 'New metal or plastic cup, cold tap water, no ice.',
-  'card.test.3': 'Half a teaspoon in. Count to ten. An adult feels it under water.',
+  'card.test.3': 'Half a teaspoon in, count to ten, an adult feels it.',
   'card.test.4': ({ feels }: { feels: string }) =>
     `Softer than ${feels}: back on, low, test again in a minute or two. Trust fingers before the dial.`,
 
@@ -96,7 +96,7 @@ export const cardTexts = {
   'card.role.pot': 'Pot: one adult, nothing else',
   'card.role.slab': 'Slab: scraper, trivet, flavour',
   'card.role.floor': 'Floor: one for 6-8 children',
-  'card.role.scribe': 'Scribe: time and reading, on paper',
+  'card.role.scribe': 'Scribe: times, readings',
   'card.role.line': '......................',
 
   'card.heading.list': ({ number }: { number: 1 | 2 | 3 }) =>
