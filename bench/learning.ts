@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import type { Kitchen } from '../source/kitchen/kitchen.js';
 import { crewPhases } from '../source/kitchen/learned.js';
-import { crewSeconds, learnFrom } from '../source/lessons/learn.js';
+import { learnFrom } from '../source/lessons/learn.js';
 import { type CookLesson, lessonOf } from '../source/lessons/learn-cook.js';
 import { parseRecipe } from '../source/recipe/parse.js';
 import {
@@ -34,15 +34,15 @@ const median = (values: readonly number[]): number => quantile(values, 0.5);
 
 type Scored = CookResult & { readonly paceError: number };
 
-const usualFor = { coldWaterTests: 1, portions: 1, pieces: 112, flavours: true, wrappers: 1 };
+/** What a run sheet takes where nothing was learned, minutes; source/batch/run-sheet-times.ts. */
+const usualMinutes = { fold: 16, pull: 11, cut: 10 } as const;
 
 /** Mean relative error of the minutes that a run sheet would have foreseen for fold, pull and cut. */
 const paceErrorOf = (kitchen: Kitchen, lesson: CookLesson | null): number => {
   const errors = crewPhases.flatMap((phase) => {
-    const pace = lesson?.pace[phase];
-    if (pace === undefined) return [];
-    const took = pace * crewSeconds(phase, usualFor, undefined);
-    return [Math.abs(crewSeconds(phase, usualFor, kitchen.learned) - took) / took];
+    const took = lesson?.minutes[phase];
+    if (took === undefined) return [];
+    return [Math.abs((kitchen.learned?.minutes[phase]?.value ?? usualMinutes[phase]) - took) / took];
   });
   return errors.length === 0 ? Number.NaN : errors.reduce((sum, one) => sum + one, 0) / errors.length;
 };

@@ -11,6 +11,8 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   follow: () => import('./commands/follow.js'),
   debrief: () => import('./commands/debrief-command.js'),
   cooks: () => import('./commands/cooks-command.js'),
+  handout: () => import('./commands/handout-command.js'),
+  labels: () => import('./commands/labels-command.js'),
   recipes: () => import('./commands/recipes-command.js'),
   kitchen: () => import('./commands/kitchen-command.js'),
   syrup: () => import('./commands/syrup-command.js'),
@@ -24,13 +26,16 @@ const help = `
     $ kettlehand rehearse --surprise any       run it on a simulated pot, before anyone watches
     $ kettlehand debrief                       what happened in the last cook, and what to change
     $ kettlehand cooks                         earlier cooks: list, compare, export, import
+    $ kettlehand handout mint-pull --html      a page for the audience, to make it at home
+    $ kettlehand labels mint-pull              a label for pieces that are given away
     $ kettlehand recipes                       what can be cooked
     $ kettlehand kitchen set altitude "1450 m" tell it about your kitchen once
     $ kettlehand follow mint-pull --json       the same cook from a pipe
     $ kettlehand syrup --item granulated-sugar=400g --celsius 121
 
   Commands
-    cook, plan, rehearse, follow, debrief, cooks, recipes, kitchen, syrup; each with --help
+    cook, plan, rehearse, follow, debrief, cooks, handout, labels, recipes, kitchen, syrup;
+    each with --help
 
   The person in charge, local rules for kitchens and children, food law and trained
   first aid come before anything this program says.

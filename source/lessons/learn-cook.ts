@@ -10,7 +10,6 @@ import { type CrewPhase, crewPhases } from '../kitchen/learned.js';
 import type { PhaseId } from '../recipe/recipe.js';
 import { type BoilSeen, nothingSeen, seeBoil } from './learn-boil.js';
 import type { Said } from './learn-pool.js';
-import { usualTime } from './usual-times.js';
 
 /** What one finished cook says of the kitchen it was cooked in. */
 export type CookLesson = {
@@ -27,8 +26,8 @@ export type CookLesson = {
   readonly carryOverKelvin: Said | null;
   /** Weighed over what the pot could give, 0 to 1. */
   readonly boxShare: number | null;
-  /** Seconds that a phase took over those that are usual for such a batch. */
-  readonly pace: Readonly<Partial<Record<CrewPhase, number>>>;
+  /** Folding; pulling one portion; rope and cut of a hundred pieces. */
+  readonly minutes: Readonly<Partial<Record<CrewPhase, number>>>;
 };
 
 /** A finished cook as it lies in its journal: all its events, in order, and the wall clock of the first. */
@@ -38,8 +37,8 @@ export type FinishedCook = { readonly events: readonly Happened[]; readonly star
 const candyCelsius = 125;
 /** Less in the box, or more, and it was not the whole batch that was weighed. */
 const plausibleShare = [0.4, 1.02] as const;
-/** Shorter than a tenth or longer than ten times the usual: nobody was watching the clock. Our judgement. */
-const plausiblePace = [0.1, 10] as const;
+/** Shorter or longer, minutes, and nobody was watching the clock. Our judgement. */
+const plausibleMinutes = [1, 120] as const;
 
 const within = (value: number, [low, high]: readonly [number, number]): boolean =>
   value >= low && value <= high;
@@ -73,18 +72,17 @@ const shareOf = ({ weighed, batch }: Cook): number | null => {
   return within(share, plausibleShare) ? share : null;
 };
 
-const paceOf = (seconds: Readonly<Partial<Record<PhaseId, number>>>, cook: Cook): CookLesson['pace'] =>
+/** How much of a usual batch that was: one portion pulled, a hundred pieces cut. */
+const usualBatches = (phase: CrewPhase, cook: Cook): number => {
+  if (phase === 'pull') return Math.max(1, cook.portions);
+  return phase === 'cut' ? (cook.counted ?? cook.batch.yield.pieces.typical) / 100 : 1;
+};
+
+const minutesOf = (seconds: Readonly<Partial<Record<PhaseId, number>>>, cook: Cook): CookLesson['minutes'] =>
   Object.fromEntries(
     crewPhases.flatMap((phase) => {
-      const usual = usualTime(phase, {
-        coldWaterTests: 1,
-        portions: cook.portions,
-        pieces: cook.counted ?? cook.batch.yield.pieces.typical,
-        flavours: false,
-        wrappers: 1,
-      });
-      const pace = (seconds[phase] ?? Number.NaN) / (usual?.typical ?? Number.NaN);
-      return within(pace, plausiblePace) ? [[phase, pace] as const] : [];
+      const minutes = (seconds[phase] ?? Number.NaN) / 60 / usualBatches(phase, cook);
+      return within(minutes, plausibleMinutes) ? [[phase, minutes] as const] : [];
     }),
   );
 
@@ -124,6 +122,6 @@ export const lessonOf = ({ events, startedAt }: FinishedCook): CookLesson | null
     logWatts: seen.logWatts,
     carryOverKelvin: seen.carryOverKelvin,
     boxShare: shareOf(cook),
-    pace: paceOf(seconds, cook),
+    minutes: minutesOf(seconds, cook),
   };
 };

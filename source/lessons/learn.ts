@@ -2,18 +2,10 @@ import { boxShare as usualShare } from '../batch/yield.js';
 import { shareOfFull, stoveHabits } from '../forecast/stoves.js';
 import { thermometerFor } from '../kitchen/air.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
-import {
-  type CrewPhase,
-  crewPhases,
-  type Learned,
-  type Lesson,
-  overridden,
-  saidByPerson,
-} from '../kitchen/learned.js';
+import { crewPhases, type Learned, type Lesson, overridden, saidByPerson } from '../kitchen/learned.js';
 import { heatLevel, stoveTraits } from '../kitchen/stove.js';
 import { type CookLesson, type FinishedCook, lessonOf } from './learn-cook.js';
 import { type Prior, pooled, type Said } from './learn-pool.js';
-import { type UsualFor, usualTime } from './usual-times.js';
 
 /** The latest cooks that count: an older one belongs to another season, crew or pot. Our judgement. */
 export const mostCooks = 12;
@@ -27,11 +19,14 @@ const priors = {
   logWatts: { sd: 0.5, betweenCooksSd: 0.1 },
   carryOver: { sd: 0.8, betweenCooksSd: 0.5 },
   boxShare: { mean: usualShare.typical, sd: 0.05, betweenCooksSd: 0.035 },
-  logPace: { mean: 0, sd: 0.35, betweenCooksSd: 0.2 },
+  logMinutes: { sd: 0.35, betweenCooksSd: 0.2 },
 } as const;
 
-/** The same hands in the same water err the same way at every cook: no number of tests gets below this, kelvin. */
-const testersSdKelvin = 1.5;
+/**
+ * The same hands in the same water err the same way at every cook, and published stages differ by some kelvin: no
+ * number of tests gets below this, kelvin. A quarter of the hard ball's width; our judgement.
+ */
+const testersSdKelvin = 2.5;
 /** The angle at which a person reads a thermometer stays, kelvin; so does what no check shows. */
 const checksSdKelvin = 0.7;
 
@@ -128,22 +123,21 @@ const wattsOf = (lessons: readonly CookLesson[], kitchen: Kitchen): Learned['wat
   );
 };
 
-/** A usual batch, for which minutes are told: one portion, a hundred pieces. */
-const usualBatch: UsualFor = { coldWaterTests: 1, portions: 1, pieces: 100, flavours: true, wrappers: 1 };
-const usualMinutes = (phase: CrewPhase): number => (usualTime(phase, usualBatch)?.typical ?? 0) / 60;
+/** Usual minutes of folding, of pulling one portion, of a hundred pieces: batch/run-sheet-times.ts. */
+const usualMinutes = { fold: 16, pull: 11, cut: 10 } as const;
 
-/** How well the seconds of one cook tell a crew's pace, relative: an interruption, a story told. Our judgement. */
-const paceSd = 0.15;
+/** How well one cook tells a crew's minutes, relative: an interruption, a story told. Our judgement. */
+const minutesSd = 0.15;
 
 const minutesOf = (lessons: readonly CookLesson[], kitchen: Kitchen): Learned['minutes'] => {
   const own = lessons.filter((one) => one.kitchen.hands === kitchen.hands);
   return Object.fromEntries(
     crewPhases.flatMap((phase) => {
-      const paces = each(own, ({ pace }) => pace[phase]).map(({ value, date }) => ({
-        value: { value: Math.log(value), sd: paceSd },
+      const took = each(own, ({ minutes }) => minutes[phase]).map(({ value, date }) => ({
+        value: { value: Math.log(value), sd: minutesSd },
         date,
       }));
-      const one = lesson(paces, priors.logPace, (log) => usualMinutes(phase) * Math.exp(log));
+      const one = lesson(took, { mean: Math.log(usualMinutes[phase]), ...priors.logMinutes }, Math.exp);
       return one === null ? [] : [[phase, one] as const];
     }),
   );
@@ -187,10 +181,3 @@ export const learn = (cooks: readonly FinishedCook[], kitchen: Kitchen): Learned
     cooks.flatMap((cook) => lessonOf(cook) ?? []),
     kitchen,
   );
-
-/** Seconds that a phase will take this crew for such a batch; what is usual where nothing was learned. */
-export const crewSeconds = (phase: CrewPhase, asked: UsualFor, learned: Learned | undefined): number => {
-  const usual = usualTime(phase, asked)?.typical ?? 0;
-  const one = learned?.minutes[phase];
-  return one === undefined ? usual : (usual * one.value) / usualMinutes(phase);
-};
