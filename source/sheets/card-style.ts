@@ -42,7 +42,7 @@ tr.strong th, tr.strong td { background: var(--ink); color: #fff; font-weight: 7
 .blanks p { border-bottom: 1.5px solid var(--ink); padding-top: .3em; height: 2.6em; font-size: .92em; }
 .roles { display: grid; grid-template-columns: repeat(4, 1fr); gap: 0 3mm; }
 .roles li { margin: 0; border-bottom: 1.5px solid var(--ink); min-height: 2.7em; line-height: 1.15; }
-footer { font-size: .88em; color: var(--soft); }
+footer { font-size: .93em; color: var(--soft); }
 @media (max-width: 40rem) {
   body { font-size: 16px; }
   header, .two, .three, .blanks, .roles { grid-template-columns: 1fr; }

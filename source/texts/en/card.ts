@@ -44,7 +44,7 @@ export const cardTexts = {
   'card.heading.test': 'The cold-water test',
   'card.test.1': 'Pot off the ring, onto the trivet.',
   'card.test.2': 'New metal or plastic cup, cold tap water, no ice.',
-  'card.test.3': 'Half a teaspoon in, count to ten, an adult feels it.',
+  'card.test.3': 'Half a teaspoon in, ten seconds under water, an adult feels it.',
   'card.test.4': ({ feels }: { feels: string }) =>
     `Softer than ${feels}: back on, low, test again in a minute or two. Trust fingers before the dial.`,
 

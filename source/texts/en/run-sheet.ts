@@ -131,7 +131,7 @@ export const runSheetTexts = {
   'run.bad.time': ({ found }: { found: string }) =>
     `${quoted(found)} is no time of day. Type for example --at 15:00, --at 3:30pm, --at "tomorrow 15:00" or --at "2026-11-28 15:00".`,
   'run.bad.past': ({ ago, ...pull }: At & { ago: number }, p: Printer) =>
-    `${wallTime(pull.at, pull.twelve)} was ${minutesOf(Math.max(60, ago), p)} ago. For another day type for example --at "tomorrow ${wallTime(pull.at, pull.twelve)}".`,
+    `${wallTime(pull.at, pull.twelve)} ${ago < 90 ? 'is now' : `was ${minutesOf(ago, p)} ago`}. For another day type for example --at "tomorrow ${wallTime(pull.at, pull.twelve)}".`,
   'run.bad.too-soon': (
     {
       away,
