@@ -1,7 +1,21 @@
 /** The order of the rooms (DEVELOPERS.md): a room may import only rooms above it in this list. */
 const rooms = [
-  'units', 'texts', 'sugar', 'recipe', 'kitchen', 'batch', 'forecast', 'cook', 'files', 'journal',
-  'session', 'rehearsal', 'lessons', 'sheets', 'screen', 'commands',
+  'units',
+  'texts',
+  'sugar',
+  'recipe',
+  'kitchen',
+  'batch',
+  'forecast',
+  'cook',
+  'files',
+  'journal',
+  'session',
+  'rehearsal',
+  'lessons',
+  'sheets',
+  'screen',
+  'commands',
 ];
 /** The first eight are pure: no clock, no file, no React, no process. */
 const pure = rooms.slice(0, 8);
@@ -29,7 +43,10 @@ module.exports = {
       comment: 'no clock, file, process, terminal or React in the pure rooms',
       severity: 'error',
       from: { path: `^${root}/(${pure.join('|')})/` },
-      to: { path: '(^|/)(node:)?(fs|os|process|child_process|timers|net|http|worker_threads|crypto)(/|$)|node_modules/(react|ink)', dependencyTypes: ['core', 'npm'] },
+      to: {
+        path: '(^|/)(node:)?(fs|os|process|child_process|timers|net|http|worker_threads|crypto)(/|$)|node_modules/(react|ink)',
+        dependencyTypes: ['core', 'npm'],
+      },
     },
     {
       name: 'screen-sees-no-physics',
@@ -38,13 +55,26 @@ module.exports = {
       from: { path: `^${root}/screen/` },
       to: { path: `^${root}/(files|journal|forecast)/`, dependencyTypesNot: ['type-only'] },
     },
-    { name: 'no-circles', severity: 'error', from: { path: `^${root}/` }, to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } } },
-    { name: 'not-to-dev', severity: 'error', from: { path: `^${root}/` }, to: { dependencyTypes: ['npm-dev', 'npm-no-pkg'], dependencyTypesNot: ['type-only'] } },
+    {
+      name: 'no-circles',
+      severity: 'error',
+      from: { path: `^${root}/` },
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
+    {
+      name: 'not-to-dev',
+      severity: 'error',
+      from: { path: `^${root}/` },
+      to: { dependencyTypes: ['npm-dev', 'npm-no-pkg'], dependencyTypesNot: ['type-only'] },
+    },
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
     tsConfig: { fileName: 'tsconfig.json' },
     tsPreCompilationDeps: true,
-    enhancedResolveOptions: { extensions: ['.ts', '.tsx', '.js', '.mjs'], conditionNames: ['import', 'node', 'default'] },
+    enhancedResolveOptions: {
+      extensions: ['.ts', '.tsx', '.js', '.mjs'],
+      conditionNames: ['import', 'node', 'default'],
+    },
   },
 };

@@ -5,6 +5,10 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/fixtures/**'],
     testTimeout: 30_000,
-    coverage: { provider: 'v8', include: ['source/**/*.{ts,tsx}'], reporter: ['text-summary', 'json-summary'] },
+    coverage: {
+      provider: 'v8',
+      include: ['source/**/*.{ts,tsx}'],
+      reporter: ['text-summary', 'json-summary'],
+    },
   },
 });

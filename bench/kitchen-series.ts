@@ -263,8 +263,14 @@ class SeriesCook {
     this.#type(typed);
   }
 
+  /** The next reading, unless the advice asks for the pot first: a console rings at that moment. */
   #readAfter(seconds: number | null): void {
-    this.#wait(Math.max(8, seconds ?? 60));
+    const until = this.t + Math.max(8, seconds ?? 60);
+    while (this.t < until) {
+      const { changesAt, offTheHeat, question } = this.#advice();
+      if (offTheHeat || question !== null) return;
+      this.#wait(Math.max(0.5, Math.min(until, changesAt ?? until) - this.t));
+    }
     const { offTheHeat, question } = this.#advice();
     if (!offTheHeat && question === null) this.#type(this.#shown());
   }

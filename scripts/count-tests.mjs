@@ -11,5 +11,5 @@ const read = () => {
 };
 const { numPassedTests: passed, numFailedTests: failed, numPendingTests: skipped, success } = read();
 const counts = `${passed} passed, ${failed} failed`;
-process.stdout.write(`${skipped > 0 ? counts + `, ${skipped} skipped` : counts}\n`);
+process.stdout.write(`${skipped > 0 ? `${counts}, ${skipped} skipped` : counts}\n`);
 process.exitCode = success === true && passed > 0 && failed === 0 && runnerCode === '0' ? 0 : 1;

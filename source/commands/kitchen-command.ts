@@ -5,6 +5,7 @@ import type { ExitCode } from './io.js';
 import { kitchen } from './kitchen.js';
 import { kitchenPath, namedKitchen } from './named.js';
 import { flag, parse } from './options.js';
+import { taughtKitchen } from './taught.js';
 import type { World } from './world.js';
 
 const help = `
@@ -12,6 +13,7 @@ const help = `
     $ kettlehand kitchen                          what is known of your kitchen
     $ kettlehand kitchen set altitude "1450 m"    tell it
     $ kettlehand kitchen set stove gas
+    $ kettlehand kitchen set learned.carry-over "3 F"   instead of what earlier cooks taught; none forgets it
     $ kettlehand kitchen path                     where the file is
 
   Options
@@ -28,6 +30,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       out: world.out,
       err: world.err,
       kitchenPath: path,
+      taught: (kitchen) => taughtKitchen(kitchen, world),
       readKitchen: async () => namedKitchen(undefined, world),
       writeKitchen: async (text) => {
         const made = await makeFolder(dirname(path));

@@ -5,6 +5,7 @@ import { kitchenSettings, setInKitchen } from '../kitchen/edit.js';
 import type { Kitchen, Thermometer } from '../kitchen/kitchen.js';
 import { parseKitchen } from '../kitchen/parse.js';
 import { nearest } from '../recipe/items.js';
+import { learnedLines } from '../sheets/learned.js';
 import { type Message, message, words } from '../texts/message.js';
 import { jsonText } from '../units/escape.js';
 import { type Printer, printer } from '../units/printer.js';
@@ -14,6 +15,10 @@ export type KitchenIo = CommandIo & {
   /** The saved kitchen; null: there is none yet. */
   readKitchen(): Promise<{ readonly text: string } | { readonly problem: Message } | null>;
   writeKitchen(text: string): Promise<{ readonly problem: Message } | null>;
+  /** The kitchen with what earlier cooks taught of it; left out: nothing is known of any. */
+  taught?(kitchen: Kitchen): Promise<Kitchen>;
+  /** The wall clock, for the date of what a person says. */
+  now?(): Date;
   /** Where it is, or will be. */
   readonly kitchenPath: string;
 };
@@ -63,7 +68,8 @@ const load = async (io: KitchenIo): Promise<Saved | ExitCode> => {
   return 'problems' in parsed ? failFile(io, parsed.problems) : { kitchen: parsed.kitchen, text: read.text };
 };
 
-const show = ({ kitchen, text }: Saved, json: boolean, io: KitchenIo): ExitCode => {
+const show = async ({ kitchen: saved, text }: Saved, json: boolean, io: KitchenIo): Promise<ExitCode> => {
+  const kitchen = (await io.taught?.(saved)) ?? saved;
   const print = inOwnUnit(kitchen);
   const say = (said: Message): string => words(said, print);
   const air = airOf(kitchen);
@@ -83,10 +89,17 @@ const show = ({ kitchen, text }: Saved, json: boolean, io: KitchenIo): ExitCode 
     ...thermometers.map((thermometer) => message('kitchen.show.thermometer', thermometer)),
     message('kitchen.show.room', kitchen.room),
     message('kitchen.show.hands', kitchen),
+    ...learnedLines(kitchen.learned),
   ];
   io.out(`${[...said.map(say), ...notes.map((note) => `- ${say(note)}`)].join('\n')}\n`);
   return 0;
 };
+
+/** The day by the clock of this place, ISO. */
+const dayOf = (date: Date): string =>
+  [date.getFullYear(), date.getMonth() + 1, date.getDate()]
+    .map((part) => String(part).padStart(2, '0'))
+    .join('-');
 
 const pairsOf = (typed: readonly string[]): ReadonlyArray<readonly [string, string]> | null =>
   typed.length === 0 || typed.length % 2 === 1
@@ -99,7 +112,7 @@ const set = async (typed: readonly string[], json: boolean, io: KitchenIo): Prom
   const saved = await load(io);
   if (typeof saved === 'number') return saved;
   const print = inOwnUnit(saved.kitchen);
-  const edited = setInKitchen(saved.text, pairs);
+  const edited = setInKitchen(saved.text, pairs, dayOf(io.now?.() ?? new Date()));
   if ('problems' in edited) {
     for (const problem of edited.problems) fail(io, 2, problem, print);
     return 2;

@@ -4,6 +4,7 @@ import { namedKitchen, recipeNames, shelfOf } from './named.js';
 import { flag, parse, text } from './options.js';
 import { plan } from './plan.js';
 import { findRecipe } from './shelf.js';
+import { taughtKitchen } from './taught.js';
 import type { World } from './world.js';
 
 const help = `
@@ -81,6 +82,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       err: world.err,
       readRecipe: () => findRecipe(recipe, shelfOf(world)),
       readKitchen: () => namedKitchen(text(given.kitchen), world),
+      taught: (kitchen) => taughtKitchen(kitchen, world),
     },
   );
 };

@@ -17,6 +17,7 @@ import { type Printer, printer } from '../units/printer.js';
 import { type CommandIo, type ExitCode, fail, failFile, type NamedText } from './io.js';
 import { type PlanOptions, readPlace, readWant } from './plan-options.js';
 import { cardOf, readRun, runOf } from './plan-run.js';
+import { learnedNote } from './taught.js';
 
 export type { PlanOptions } from './plan-options.js';
 
@@ -25,6 +26,8 @@ export type PlanIo = CommandIo & {
   readRecipe(): Promise<NamedText>;
   /** The kitchen file that was named, else the saved one; null: there is none. */
   readKitchen(): Promise<NamedText | null>;
+  /** The kitchen with what earlier cooks taught of it; left out: nothing is known of any. */
+  taught?(kitchen: Kitchen): Promise<Kitchen>;
   /** Milliseconds of the wall clock; the machine's where it is not given. */
   wall?(): number;
 };
@@ -87,17 +90,22 @@ export const plan = async (options: PlanOptions, io: PlanIo): Promise<ExitCode> 
   if ('problem' in asked) return fail(io, 2, asked.problem);
   const read = recipeFrom(await io.readRecipe(), io);
   if (typeof read === 'number') return read;
-  const refusal = refusalOf(read.recipe, place.value.kitchen);
+  const here = (await io.taught?.(place.value.kitchen)) ?? place.value.kitchen;
+  const refusal = refusalOf(read.recipe, here);
   if (refusal !== null) return fail(io, 1, refusal);
 
-  const batch = sized(read.recipe, place.value.kitchen, want.value);
+  const batch = sized(read.recipe, here, want.value);
   const [low, high] = batchRangeGrams;
   if (batch.totalGrams < low || batch.totalGrams > high)
     return fail(io, 1, message('plan.bad.size', { grams: batch.totalGrams, low, high }));
   const refused = want.value === null ? null : foamsOver(batch, io);
   if (refused !== null) return refused;
 
-  const noted: Batch = { ...batch, notes: [...batch.notes, ...read.notes] };
+  const learned = learnedNote(here.learned);
+  const noted: Batch = {
+    ...batch,
+    notes: [...batch.notes, ...read.notes, ...(learned === null ? [] : [learned])],
+  };
   const print = printerFor(noted);
   const run = asked.value === null ? null : runOf(noted, asked.value);
   if (run !== null && 'problem' in run) return fail(io, 2, run.problem, print);

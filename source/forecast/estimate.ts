@@ -73,7 +73,11 @@ export const begin = (hob: Hob): Estimate => ({
   heating: false,
   level: null,
   change: null,
-  knownLevels: (hob.knownPowers ?? []).map(({ level, watts, sd }) => ({ level, logWatts: Math.log(watts), sd })),
+  knownLevels: (hob.knownPowers ?? []).map(({ level, watts, sd }) => ({
+    level,
+    logWatts: Math.log(watts),
+    sd,
+  })),
   unsettledUntil: 0,
   located: false,
   acceptedReadings: 0,

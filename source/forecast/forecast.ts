@@ -34,7 +34,11 @@ export type Hob = {
   readonly startSolidsFraction: number;
   readonly celsiusAtStart: number;
   /** Net watts behind settings of the knob (level 0 to 1) as earlier cooks showed them; `sd` relative. */
-  readonly knownPowers?: ReadonlyArray<{ readonly level: number; readonly watts: number; readonly sd: number }>;
+  readonly knownPowers?: ReadonlyArray<{
+    readonly level: number;
+    readonly watts: number;
+    readonly sd: number;
+  }>;
   /** What earlier cooks climbed on a trivet, kelvin; replaces the stove's prior. */
   readonly learnedCarryOverKelvin?: number | null;
 };

@@ -134,8 +134,7 @@ export const project = (
     watts,
     carryOverKelvin:
       hob.learnedCarryOverKelvin ??
-      carryOverKelvinOf(hob.stove, watts, path.joulesAt(target.takeOffCelsius - bias), path)
-      .offTheRingKelvin,
+      carryOverKelvinOf(hob.stove, watts, path.joulesAt(target.takeOffCelsius - bias), path).offTheRingKelvin,
     nextReadingSeconds: nextReading(present, takeOffSeconds, target.takeOffCelsius - celsius - bias, moment),
   };
 };

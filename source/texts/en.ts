@@ -10,4 +10,15 @@ import { screenTexts } from './en/screen.js';
 import { typedTexts } from './en/typed.js';
 
 /** English: every sentence a person can read, by id. Divided by room so that each file stays readable. */
-export const en = { ...cookTexts, ...debriefTexts, ...handoutTexts, ...hazardTexts, ...planTexts, ...problemTexts, ...rehearsalTexts, ...commandTexts, ...screenTexts, ...typedTexts };
+export const en = {
+  ...cookTexts,
+  ...debriefTexts,
+  ...handoutTexts,
+  ...hazardTexts,
+  ...planTexts,
+  ...problemTexts,
+  ...rehearsalTexts,
+  ...commandTexts,
+  ...screenTexts,
+  ...typedTexts,
+};

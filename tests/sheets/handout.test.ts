@@ -79,7 +79,9 @@ describe('the page for the audience', () => {
   });
 
   it('carries the deferring line, allergens with what hands bring, storage, cleaning and who shall not eat it', () => {
-    expect(page).toContain('The person in charge, local rules for kitchens and for children, food law and trained first aid come before');
+    expect(page).toContain(
+      'The person in charge, local rules for kitchens and for children, food law and trained first aid come before',
+    );
     expect(page).toContain('It has this in it: milk.');
     expect(markdown('rice-syrup-pull')).toMatch(/may have this in them: .*barley/);
     expect(page).toContain('two to three weeks');
@@ -101,7 +103,9 @@ describe('the page for the audience', () => {
   });
 
   it('is scaled to what they have at home', () => {
-    expect(markdown('hill-hall-ginger-pull', 0.5)).toContain('| granulated sugar | 250 g | 8 3/4 oz, or 1 1/4 cups |');
+    expect(markdown('hill-hall-ginger-pull', 0.5)).toContain(
+      '| granulated sugar | 250 g | 8 3/4 oz, or 1 1/4 cups |',
+    );
   });
 
   it.each(recipeNames)('leaves nothing unsaid or undefined: %s', (name) => {
@@ -110,7 +114,11 @@ describe('the page for the audience', () => {
   });
 
   it('is one file: no script, no address, nothing to load, and takes words as words', () => {
-    const own = { ...recipe('clear-pull'), name: '<b>Pull</b> & "co"', cues: { boil: ['<script>x</script>'] } };
+    const own = {
+      ...recipe('clear-pull'),
+      name: '<b>Pull</b> & "co"',
+      cues: { boil: ['<script>x</script>'] },
+    };
     const html = handoutHtml(batchOf(own, defaultKitchen), plainPrinter);
     expect(html).not.toMatch(/<script|https?:|<link|<img|@import|url\(/);
     expect(html).toContain('&lt;b&gt;Pull&lt;/b&gt; &amp; &quot;co&quot;');

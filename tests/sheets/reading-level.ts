@@ -14,7 +14,8 @@ const vowelRuns = /[aeiouy]+/g;
 export const syllablesIn = (word: string): number => {
   if (/^\d/.test(word)) return word.replaceAll(/\D/g, '').length;
   const plain = word.toLowerCase().replaceAll("'", '');
-  const silent = /[^aeiouyl]es?$|[^aeiouydt]ed$|[aeiouy][^aeiouy]les$/.test(plain) && !/(s|x|z|ch|sh|c|g)es$/.test(plain);
+  const silent =
+    /[^aeiouyl]es?$|[^aeiouydt]ed$|[aeiouy][^aeiouy]les$/.test(plain) && !/(s|x|z|ch|sh|c|g)es$/.test(plain);
   const runs = plain.match(vowelRuns)?.length ?? 0;
   return Math.max(1, runs - (silent ? 1 : 0));
 };

@@ -39,10 +39,11 @@ export const householdVolume = (millilitres: number): string => {
   if (millilitres >= 0.95 * tablespoonMillilitres)
     return `${inQuarters(Math.round((2 * millilitres) / tablespoonMillilitres) / 2)} tbsp`;
   if (millilitres >= 0.2 * teaspoonMillilitres) return `${inQuarters(millilitres / teaspoonMillilitres)} tsp`;
-  return 'a pinch';
+  return millilitres >= 0.09 * teaspoonMillilitres ? '1/8 tsp' : 'a pinch';
 };
 
-export const ounces = (grams: number): string => `${inQuarters(grams / ounceGrams)} oz`;
+export const ounces = (grams: number): string =>
+  grams < 0.2 * ounceGrams ? `${(grams / ounceGrams).toFixed(1)} oz` : `${inQuarters(grams / ounceGrams)} oz`;
 export const quarts = (litres: number): string =>
   `${inQuarters(Math.ceil((litres / quartLitres) * 2) / 2)} quarts`;
 
@@ -50,7 +51,7 @@ export const quarts = (litres: number): string =>
 export const scaleGrams = (grams: number): string => {
   if (grams >= 999.5) return `${Number((grams / 1000).toFixed(2))} kg`;
   if (grams >= 9.5) return `${Math.round(grams)} g`;
-  return grams >= 0.95 ? `${Number(grams.toFixed(1))} g` : 'less than 1 g';
+  return `${Number(grams.toFixed(grams >= 0.095 ? 1 : 2))} g`;
 };
 
 const fahrenheit = (celsius: number): number => Math.round(celsius * 1.8 + 32);

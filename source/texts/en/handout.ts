@@ -1,4 +1,3 @@
-import type { ColdWaterOutcome } from '../../sugar/stages.js';
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 import {
@@ -12,6 +11,16 @@ import {
 } from './handout-amounts.js';
 import { labelTexts } from './labels.js';
 import { learnedTexts } from './learned.js';
+
+/** The trade's words for what a drop in cold water feels like. */
+type ColdWaterOutcome =
+  | 'dissolves'
+  | 'thread'
+  | 'soft ball'
+  | 'firm ball'
+  | 'hard ball'
+  | 'soft crack'
+  | 'hard crack';
 
 type Grease = 'butter' | 'oil' | 'starch' | 'dry';
 

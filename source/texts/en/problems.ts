@@ -1,7 +1,8 @@
+import type { FileTrouble } from '../file-trouble.js';
 import { kitchenProblemTexts } from './kitchens.js';
 import { fileTexts, recipeProblemTexts } from './recipes.js';
 import { unitTexts } from './units.js';
-import type { FileTrouble } from '../file-trouble.js';
+
 type TroubleAt = { path: string; trouble: FileTrouble; code: string };
 
 const bytesInWords = (bytes: number): string =>
@@ -60,7 +61,17 @@ export const problemTexts = {
     `${path} could not be written: ${troubleWords[trouble](code)}. ${writeAdvice[trouble] ?? 'Name another place for it.'}`,
   'journal.notSaved': ({ path, trouble, code }: TroubleAt) =>
     `NOTHING IS BEING SAVED: ${troubleWords[trouble](code)} (${path}). The cook goes on; what happens is kept and saved as soon as it can be. ${writeAdvice[trouble] ?? 'Leave the program running.'}`,
-  'journal.heldElsewhere': ({ pid, host, since, sameHost }: { pid: number; host: string; since: string; sameHost: boolean }) =>
+  'journal.heldElsewhere': ({
+    pid,
+    host,
+    since,
+    sameHost,
+  }: {
+    pid: number;
+    host: string;
+    since: string;
+    sameHost: boolean;
+  }) =>
     sameHost
       ? `This cook is open in another console: process ${pid} on this machine, since ${since}. Go on there, or close it first.`
       : `This cook is open on another machine: process ${pid} on ${host}, since ${since}. Close it there. If that machine is gone for good, delete the file that ends in .lock beside the journal.`,
@@ -72,5 +83,6 @@ export const problemTexts = {
     `NOTHING IS BEING SAVED: this cook's journal has reached ${bytesInWords(maxBytes)}. The cook goes on, but what happens from now on is lost when the program ends.`,
   'journal.damaged': ({ lines, more }: { lines: readonly number[]; more: number }) =>
     `The journal is damaged in line ${lines.join(', ')}${more > 0 ? ` and ${more} more` : ''}; everything else was kept. What was confirmed there is asked again.`,
-  'journal.torn': 'The last line of the journal was cut off while it was written and is left out. Nothing that was shown is lost.',
+  'journal.torn':
+    'The last line of the journal was cut off while it was written and is left out. Nothing that was shown is lost.',
 } as const;

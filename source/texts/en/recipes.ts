@@ -211,7 +211,10 @@ const handWords: Readonly<Record<string, string>> = {
 
 /** What `kettlehand recipes` prints. */
 export const shelfTexts = {
-  'shelf.unknown-doctor': (v: { found: string; nearest: string | null; allowed: readonly string[] }, p: Printer) =>
+  'shelf.unknown-doctor': (
+    v: { found: string; nearest: string | null; allowed: readonly string[] },
+    p: Printer,
+  ) =>
     v.nearest === null
       ? `What instead of the syrup? Type one of ${p.list(v.allowed)}: kettlehand recipes instead mint-pull honey.`
       : `"${escapeForTerminal(v.found.slice(0, 40))}" is not one of them. Did you mean ${v.nearest}?`,
