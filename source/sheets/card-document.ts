@@ -62,7 +62,7 @@ const numbersOf = (batch: Batch): CardDocument['numbers'] => {
   if (!dial.present) return [];
   const row = (celsius: number, id: TextId, strong = false) => ({
     celsius,
-    value: message('card.number', { celsius, below: false }),
+    value: message('card.number', { celsius }),
     text: { id },
     strong,
   });

@@ -34,13 +34,10 @@ export const cardTexts = {
   'card.rescue': 'above it no water in, ever',
   'card.never': 'never: it scorches. Off, no water',
   'card.hands': 'middle, before any hand touches it',
-  'card.number': ({ celsius, below }: { celsius: number; below: boolean }, p: Printer) =>
-    `${below ? 'under ' : ''}${p.dialNumber(celsius)}`,
-  'card.limit': ({ celsius }: { celsius: number }, p: Printer) => p.degrees(celsius),
+  'card.number': ({ celsius }: { celsius: number }, p: Printer) => p.dialNumber(celsius),
 
   'card.heading.stages': 'What fingers feel in cold water',
   'card.from': ({ celsius }: { celsius: number }, p: Printer) => p.dialNumber(celsius),
-  'card.target': 'THIS ONE',
   'card.heading.test': 'The cold-water test',
   'card.test.1': 'Pot off the ring, onto the trivet.',
   'card.test.2': 'New metal or plastic cup, cold tap water, no ice.',
@@ -97,11 +94,9 @@ export const cardTexts = {
   'card.role.slab': 'Slab: scraper, trivet, flavour',
   'card.role.floor': 'Floor: one for 6-8 children',
   'card.role.scribe': 'Scribe: times, readings',
-  'card.role.line': '......................',
 
   'card.heading.list': ({ number }: { number: 1 | 2 | 3 }) =>
     ({ 1: '1  Before heat', 2: '2  Before pouring', 3: '3  Before hands' })[number],
-  'card.list.aloud': 'Read aloud. Someone says yes.',
   'card.list.1.1': 'Hands washed 20 s; hair tied, cuts covered, nobody ill',
   'card.list.1.2': 'Children behind a line 1 m from stove, path and slab',
   'card.list.1.3': 'Lid and dry mitts at hand; cool running water near',
