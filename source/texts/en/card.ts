@@ -33,7 +33,6 @@ export const cardTexts = {
   'card.past': 'past the window: hard candy',
   'card.rescue': 'above it no water in, ever',
   'card.never': 'never: it scorches. Off, no water',
-  'card.hands': 'middle, before any hand touches it',
   'card.number': ({ celsius }: { celsius: number }, p: Printer) => p.dialNumber(celsius),
 
   'card.heading.stages': 'What fingers feel in cold water',
