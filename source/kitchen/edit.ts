@@ -30,7 +30,42 @@ const places: Readonly<Record<string, readonly (string | number)[]>> = {
   'thermometer.stem': ['thermometers', 0, 'stem'],
 };
 
-export const kitchenSettings: readonly string[] = Object.keys(places);
+/** What a person says instead of what earlier cooks taught; it is dated. `learned.watts.LABEL`: a label of the knob. */
+const learnedPlaces: Readonly<Record<string, readonly string[]>> = {
+  'learned.thermometer': ['learned', 'thermometer'],
+  'learned.carry-over': ['learned', 'carry-over'],
+  'learned.losses': ['learned', 'losses'],
+  'learned.fold': ['learned', 'fold'],
+  'learned.pull': ['learned', 'pull'],
+  'learned.cut': ['learned', 'cut'],
+};
+const wattsPrefix = 'learned.watts.';
+
+export const kitchenSettings: readonly string[] = [
+  ...Object.keys(places),
+  ...Object.keys(learnedPlaces),
+  `${wattsPrefix}LABEL`,
+];
+
+const learnedPlace = (key: string): readonly string[] | null => {
+  if (Object.hasOwn(learnedPlaces, key)) return learnedPlaces[key] ?? null;
+  const label = key.startsWith(wattsPrefix) ? key.slice(wattsPrefix.length) : '';
+  return label === '' ? null : ['learned', 'watts', label.toLowerCase()];
+};
+
+const setLearned = (
+  document: Document,
+  place: readonly string[],
+  value: string,
+  today: string | null,
+): void => {
+  if (isForgotten(value)) {
+    document.deleteIn(place);
+    return;
+  }
+  const entry = today === null ? { value: value.trim() } : { value: value.trim(), date: today };
+  document.setIn(place, document.createNode(entry, { flow: true }));
+};
 
 /** A new thermometer begins with an id that no older cook can have meant. */
 const newThermometer = (kind: string) => ({ id: `my-${kind}`, kind });
@@ -46,7 +81,12 @@ const valueFor = (key: string, value: string): unknown =>
 
 const isForgotten = (value: string): boolean => value.trim() === '' || value.trim().toLowerCase() === 'none';
 
-const setOne = (document: Document, key: string, value: string): Message | null => {
+const setOne = (document: Document, key: string, value: string, today: string | null): Message | null => {
+  const learned = learnedPlace(key);
+  if (learned !== null) {
+    setLearned(document, learned, value, today);
+    return null;
+  }
   const place = Object.hasOwn(places, key) ? places[key] : undefined;
   if (place === undefined)
     return message('kitchen.unknown-setting', {
@@ -73,15 +113,16 @@ const setOne = (document: Document, key: string, value: string): Message | null 
 
 /**
  * A kitchen file's text with some settings changed and the rest, comments too, as it was; null text is a new file.
- * An empty value or "none" forgets the setting. Problems: a setting that is not there, or values that
+ * An empty value or "none" forgets the setting. `today`, ISO, is the date of what is set under `learned`. Problems: a setting that is not there, or values that
  * `parseKitchen` refuses. Pure; `text` must be one that `parseKitchen` reads.
  */
 export const setInKitchen = (
   text: string | null,
   settings: ReadonlyArray<readonly [key: string, value: string]>,
+  today: string | null = null,
 ): Edited => {
   const document = text === null ? new Document({ 'kettlehand-kitchen': 1 }) : parseDocument(text);
-  const problems = settings.flatMap(([key, value]) => setOne(document as Document, key, value) ?? []);
+  const problems = settings.flatMap(([key, value]) => setOne(document as Document, key, value, today) ?? []);
   if (problems.length > 0) return { problems };
   const changed = document.toString({ lineWidth: 110 });
   const read = parseKitchen(changed, '');

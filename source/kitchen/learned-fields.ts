@@ -27,10 +27,17 @@ const kelvinUnits = (unit: TemperatureUnit): Measure['units'] => ({
 });
 const minuteUnits = { '': 1, min: 1, minute: 1, minutes: 1 } as const;
 
+/** "3 F high" and "3 F low": a value that begins with a sign is taken for an option on the command line. */
+const signed = (units: Measure['units']): Measure['units'] => ({
+  ...units,
+  ...Object.fromEntries(Object.entries(units).map(([word, worth]) => [`${word} high`.trim(), worth])),
+  ...Object.fromEntries(Object.entries(units).map(([word, worth]) => [`${word} low`.trim(), -worth])),
+});
+
 const thermometerError = (unit: TemperatureUnit): Measure => ({
-  units: kelvinUnits(unit),
+  units: signed(kelvinUnits(unit)),
   range: [-12, 12],
-  example: '-3 F',
+  example: '3 F high',
   sd: 0.4,
 });
 const carryOver = (unit: TemperatureUnit): Measure => ({
@@ -96,7 +103,7 @@ export const readLearned = (
   if (field.missing) return undefined;
   const fields = field.map(keys);
   const get = (key: (typeof keys)[number]): Field => field.of(fields, key);
-  const powers = get('watts').map(heat.flatMap((label) => [label, label.toLowerCase()]));
+  const powers = get('watts').map([...new Set(heat.flatMap((label) => [label, label.toLowerCase()]))]);
   const lost = readLesson(get('losses'), losses);
   const timed = crewPhases.flatMap((phase) => {
     const lesson = readLesson(get(phase), minutes);
