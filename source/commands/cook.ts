@@ -17,6 +17,7 @@ import { exampleRecipe, kitchenPath, type Loaded, load } from './named.js';
 import { flag, parse, text } from './options.js';
 import { readRun, runOf } from './plan-run.js';
 import { runSheetFor, type Start } from './start-time.js';
+import { taughtKitchen } from './taught.js';
 import type { World } from './world.js';
 
 const help = `
@@ -91,7 +92,7 @@ const begin = async (
   const first = loaded.firstRun ? await firstKitchen(host, world) : null;
   if (hasLeft(first)) return first;
   const path = journalPath(folder, newCookId(new Date(machineClock.wall())));
-  const kitchen = first ?? loaded.kitchen;
+  const kitchen = await taughtKitchen(first ?? loaded.kitchen, world);
   const opening = {
     recipe: loaded.recipe,
     kitchen,
