@@ -38,7 +38,8 @@ export const trueKitchen = (seed: number, checked: boolean): TrueKitchen => {
   const chance = chanceFrom(seed);
   const stove = stoves[Math.floor(chance.even() * stoves.length)] ?? 'coil';
   const usual = stove === 'gas' ? 2200 : 1150;
-  const dialOffsetKelvin = (checked ? 1.5 : 2.5) * chance.normal();
+  // One that is off by more than twice as much is thrown away, not cooked with.
+  const dialOffsetKelvin = (checked ? 1.5 : 2.5) * Math.min(2, Math.max(-2, chance.normal()));
   const dialStretch = 0.01 * chance.normal();
   const altitudeMetres = Math.round(within(chance, 0, 1800));
   const waterBoils = 100 - altitudeMetres / 300;

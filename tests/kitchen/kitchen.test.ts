@@ -271,7 +271,7 @@ describe('a kitchen that is saved', () => {
     [
       '__proto__',
       'x',
-      '"__proto__" is nothing that can be set. Settings: altitude, pressure, stove, heat, pot.volume, pot.diameter, room.temperature, room.humidity, unit, hands, thermometer, thermometer.id, thermometer.use, thermometer.unit, thermometer.ice, thermometer.boils, thermometer.checked, thermometer.stem.',
+      '"__proto__" is nothing that can be set. Settings: altitude, pressure, stove, heat, pot.volume, pot.diameter, room.temperature, room.humidity, unit, hands, thermometer, thermometer.id, thermometer.use, thermometer.unit, thermometer.ice, thermometer.boils, thermometer.checked, thermometer.stem, learned.thermometer, learned.carry-over, learned.losses, learned.fold, learned.pull, learned.cut, learned.watts.LABEL.',
     ],
   ])('set %s %s is answered', (key, value, sentence) => {
     const edited = setInKitchen(example, [[key, value]]);
