@@ -30,7 +30,7 @@ const run = spawn('npx', ['vitest', 'run', '--maxWorkers=2', ...files], {
     NO_COLOR: '1',
     KETTLEHAND_TORTURE: '1',
     KETTLEHAND_SEED: seed,
-    KETTLEHAND_KILLS: '150',
+    KETTLEHAND_KILLS: '60',
     KETTLEHAND_RUNS: '10000',
   },
 });

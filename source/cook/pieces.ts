@@ -10,6 +10,9 @@ export type PiecesLeft = {
 /** One spare square in ten, and ten more: our judgement. */
 const squaresFor = (pieces: number): number => Math.ceil(pieces * 1.1) + 10;
 
+/** What weighs less is no piece of candy but a slip of the finger, grams. Our judgement. */
+const leastPieceGrams = 0.1;
+
 /**
  * Rope, cut, pieces and squares from what is really left: weighed if it was weighed, otherwise the batch's
  * typical yield; the mass of ten pieces, if known, sets the piece.
@@ -18,7 +21,8 @@ export const piecesLeft = (cook: Cook): PiecesLeft => {
   const { yield: planned, recipe } = cook.batch;
   const grams = cook.weighed?.grams ?? planned.expectedGrams.typical;
   const ten = cook.tenPieces;
-  const pieceGrams = ten === null || ten.grams === 0 ? recipe.piece.grams : ten.grams / ten.pieces;
+  const weighed = ten === null ? 0 : ten.grams / ten.pieces;
+  const pieceGrams = weighed < leastPieceGrams ? recipe.piece.grams : weighed;
   const pieces = cook.counted ?? Math.max(0, Math.floor(grams / pieceGrams));
   const share = planned.expectedGrams.typical > 0 ? grams / planned.expectedGrams.typical : 1;
   return {

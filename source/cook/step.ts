@@ -51,7 +51,9 @@ const withoutVoided = (cook: Cook, undo: Happened & { kind: 'undo' }): Cook => {
   const [opened, ...rest] = events;
   let folded: Cook = openCook(opened as Opened);
   for (const event of rest) {
-    if (event.kind !== 'undo' && !gone.has(event.seq)) folded = apply(folded, event);
+    if (event.kind === 'undo' || gone.has(event.seq)) continue;
+    // With a list of its own: some conclusions look back at what happened.
+    folded = { ...apply(folded, event), log: appended(folded, event), length: folded.length + 1 };
   }
   const undoes =
     rest.findLast((event) => event.kind !== 'undo' && byHands(event) && !gone.has(event.seq))?.seq ?? null;

@@ -164,7 +164,10 @@ describe('a kitchen that means harm', () => {
   it.each(kitchens)('%s', async (_what, text) => {
     const path = join(folder, 'kitchen.yaml');
     writeFileSync(path, text);
-    const ended = await run(['follow', 'mint-pull', '--kitchen', path], 'done\n238\n');
+    const ended = await run(
+      ['follow', 'mint-pull', '--kitchen', path, '--from', 'dissolve'],
+      `238\nheat x\nice \u001b[2J\u0007\nheet \u001b[31m\n`,
+    );
     harmless(ended);
     expect([0, 1]).toContain(ended.code);
   });

@@ -10,7 +10,7 @@ export const typedTexts = {
   'typed.unknown': (v: { typed: string; nearest: string | null }) =>
     v.nearest === null
       ? `${quoted(v.typed)} is not understood. Type a reading (238), "done", or "help" for the words.`
-      : `${quoted(v.typed)} is not understood. Did you mean "${v.nearest}"?`,
+      : `${quoted(v.typed)} is not understood. Did you mean ${quoted(v.nearest)}?`,
   'typed.too-long': (v: { length: number }) =>
     `A line of ${v.length} characters is too long to be meant. Type one thing at a time.`,
   'typed.reading': (v: { typed: string }) =>
@@ -22,7 +22,7 @@ export const typedTexts = {
   'typed.room': (v: { typed: string }) =>
     `${quoted(v.typed)} does not say how the room is. Type it like this: room 19c 60%.`,
   'typed.heat': (v: { typed: string; allowed: readonly string[]; nearest: string | null }, p: Printer) =>
-    `${quoted(v.typed)} is not on this knob. Type heat and one of ${p.list(v.allowed)}${v.nearest === null ? '' : `; did you mean "heat ${v.nearest}"?`}.`,
+    `${quoted(v.typed)} is not on this knob. Type heat and one of ${p.list(v.allowed.map(escapeForTerminal))}${v.nearest === null ? '' : `; did you mean ${quoted(`heat ${v.nearest}`)}?`}.`,
   'typed.on-off': (v: { word: string }) =>
     `Is the ${v.word} on or off? Type "${v.word} on" or "${v.word} off".`,
   'typed.water': (v: { typed: string }) =>
