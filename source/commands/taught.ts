@@ -11,7 +11,7 @@ import { cooksFolder } from './cooks-shelf.js';
 import type { World } from './world.js';
 
 /** So many journals are looked into for the cooks that count: some were given up, some teach nothing. */
-const mostJournals = 24;
+const mostJournals = 16;
 /** A journal of hands has some hundred lines; a longer one, of a feed, would make every start wait. Our judgement. */
 const longestJournalBytes = Math.min(bounds.journal, 1024 * 1024);
 

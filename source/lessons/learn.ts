@@ -8,7 +8,7 @@ import { type CookLesson, type FinishedCook, lessonOf } from './learn-cook.js';
 import { type Prior, pooled, type Said } from './learn-pool.js';
 
 /** The latest cooks that count: an older one belongs to another season, crew or pot. Our judgement. */
-export const mostCooks = 12;
+export const mostCooks = 8;
 
 /**
  * What is believed before any cook, and how cooks in one kitchen differ. All our judgement: mains voltage within 5 %
@@ -149,7 +149,7 @@ const weighedSd = 0.02;
 /**
  * What finished cooks teach a kitchen, newest first or last; what a person said in the kitchen file stands before it.
  * Cooks with another stove, pot or knob say nothing of burner and carry-over, with another thermometer nothing of this
- * one, with other hands nothing of minutes. The 12 latest count. Pure.
+ * one, with other hands nothing of minutes. The 8 latest count. Pure.
  */
 export const learnFrom = (lessons: readonly CookLesson[], kitchen: Kitchen): Learned => {
   const counted = lessons
