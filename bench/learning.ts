@@ -126,7 +126,7 @@ const option = (name: string, otherwise: number): number => {
   return process.exit(2);
 };
 
-const kitchens = option('kitchens', 60);
+const kitchens = option('kitchens', 40);
 const from = option('from', 500_000);
 
 const report = (title: string, checked: boolean, odd: number | null): void => {
