@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/fixtures/**'],
+    setupFiles: ['tests/seed.ts'],
     testTimeout: 30_000,
     coverage: {
       provider: 'v8',

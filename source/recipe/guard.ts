@@ -1,4 +1,4 @@
-import { isAlias, isMap, isScalar, isSeq } from 'yaml';
+import { isAlias, isMap, isNode, isScalar, isSeq } from 'yaml';
 import { type Message, message } from '../texts/message.js';
 
 /** Our judgement: a recipe needs five levels. */
@@ -17,12 +17,14 @@ export const tooDeepToRead = (text: string): boolean => {
   return false;
 };
 
-/** The first thing in the tree that no such file may hold: an alias, too many levels, a field written twice. */
+const isReference = (node: unknown): boolean => isAlias(node) || (isNode(node) && node.anchor !== undefined);
+
+/** The first thing in the tree that no such file may hold: an alias or anchor, too many levels, a field written twice. */
 export const notAllowed = (
   node: unknown,
   depth: number,
 ): { readonly at: unknown; readonly said: Message } | null => {
-  if (isAlias(node)) return { at: node, said: message('yaml.alias') };
+  if (isReference(node)) return { at: node, said: message('yaml.alias') };
   if (depth > deepest) return { at: node, said: message('yaml.too-deep') };
   if (isMap(node)) {
     const seen = new Set<string>();

@@ -142,7 +142,9 @@ const parseWindow = (field: Field, unit: 'C' | 'F'): readonly [number, number] |
   const numbers = field.list(2);
   if (!field.isList || numbers.length !== 2)
     return field.isList ? field.fail(message('recipe.target-pair', { found: field.found })) : null;
-  const [low, high] = numbers.map((one) => one.number({ low: -1000, high: 1000, unit: '' }));
+  const [low, high] = numbers.map((one) =>
+    one.required() ? one.number({ low: -1000, high: 1000, unit: '' }) : null,
+  );
   if (low === null || low === undefined || high === null || high === undefined) return null;
   if (low > high) return field.fail(message('recipe.target-order', { low, high }));
   const [least, most] = unit === 'C' ? limits.targetCelsius : limits.targetFahrenheit;

@@ -25,7 +25,11 @@ describe('files that mean harm', () => {
       `${good}# ${'x'.repeat(300_000)}`,
       'pull.yaml:1: This file is longer than 256 kB, which no recipe or kitchen needs. Check that it is the right one.',
     ],
-    ['an alias bomb', bomb, 'pull.yaml:2: An alias ("*name") is not read in these files. Write it out.'],
+    [
+      'an alias bomb',
+      bomb,
+      'pull.yaml:1: A reference ("&name" or "*name") is not read in these files. Write it out, or put the text in quotes.',
+    ],
     [
       'brackets without end',
       `a: ${'['.repeat(100_000)}`,
@@ -113,6 +117,14 @@ describe('files that mean harm', () => {
       }),
       { numRuns: 2000 },
     );
+  });
+
+  it.each([
+    ['celsius: [&26, 129]', 'A reference ("&name" or "*name") is not read in these files.'],
+    ['celsius: [, 129]', 'pull.yaml:7:'],
+    ["celsius: ['', 129]", 'This is missing. Add it.'],
+  ])('a target with %s gets a sentence', (written, part) => {
+    expect(problemsOf(broken('celsius: [126, 129]', written))[0]).toContain(part);
   });
 
   it('never throws when a good file loses or gains a piece', () => {
