@@ -1,7 +1,9 @@
 import { defineConfig } from 'vitest/config';
 
-/** A room's own fast tests: what runs thousands of times must not take seconds. MUTATE names the room. */
-const room = process.env.MUTATE ?? 'journal';
+/**
+ * The tests that judge a room in `npm run mutation`: its own fast ones, and what books say. What runs thousands of
+ * times must not take seconds. MUTATE names the room.
+ */
 const tests: Readonly<Record<string, readonly string[]>> = {
   sugar: ['tests/sugar/**/*.test.ts', 'tests/published/**/*.test.ts'],
   forecast: ['tests/forecast/**/*.test.ts'],
@@ -11,12 +13,13 @@ const tests: Readonly<Record<string, readonly string[]>> = {
 
 export default defineConfig({
   test: {
-    include: [...(tests[room] ?? [])],
+    include: [...(tests[process.env.MUTATE ?? 'journal'] ?? [])],
     exclude: [
       'tests/cook/{budget,properties}.test.ts',
       'tests/journal/kill.test.ts',
       'tests/forecast/totality.test.ts',
     ],
+    setupFiles: ['tests/seed.ts'],
     testTimeout: 30_000,
   },
 });

@@ -1,0 +1,24 @@
+/**
+ * Mutation testing of one room, by that room's own fast tests. Run through `npm run mutation [room]`, which names
+ * the room in MUTATE and the files in MUTATE_FILES.
+ */
+const room = process.env.MUTATE ?? 'journal';
+const files = process.env.MUTATE_FILES?.split(',') ?? [`source/${room}/**/*.ts`];
+
+export default {
+  testRunner: 'vitest',
+  vitest: { configFile: 'vitest.mutation.config.ts' },
+  mutate: files,
+  coverageAnalysis: 'perTest',
+  // What is worked out while a module loads would need every test anew for each mutant.
+  ignoreStatic: process.env.MUTATE_STATIC !== '1',
+  concurrency: 1,
+  timeoutMS: 20_000,
+  reporters: ['json'],
+  jsonReporter: { fileName: `coverage/mutation/${room}.json` },
+  tempDirName: `coverage/mutation/${room}-sandbox`,
+  cleanTempDir: 'always',
+  ignorePatterns: ['bench', 'coverage', 'dist', 'docs'],
+  disableTypeChecks: false,
+  allowConsoleColors: false,
+};
