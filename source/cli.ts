@@ -20,17 +20,17 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
 
 const help = `
   Examples
-    $ kettlehand cook                          cook the bundled example, step by step
-    $ kettlehand cook mint-pull                cook another recipe
-    $ kettlehand plan mint-pull --guests 24    what to buy, how hot, how many pieces
-    $ kettlehand rehearse --surprise any       run it on a simulated pot, before anyone watches
-    $ kettlehand debrief                       what happened in the last cook, and what to change
-    $ kettlehand cooks                         earlier cooks: list, compare, export, import
-    $ kettlehand handout mint-pull --html      a page for the audience, to make it at home
-    $ kettlehand labels mint-pull              a label for pieces that are given away
-    $ kettlehand recipes                       what can be cooked
-    $ kettlehand kitchen set altitude "1450 m" tell it about your kitchen once
-    $ kettlehand follow mint-pull --json       the same cook from a pipe
+    $ kettlehand cook                            cook the bundled example, step by step
+    $ kettlehand cook mint-pull                  cook another recipe
+    $ kettlehand plan mint-pull --guests 24      what to buy, how hot, how many pieces
+    $ kettlehand rehearse --surprise any         run it on a simulated pot, before anyone watches
+    $ kettlehand debrief                         what happened in the last cook, and what to change
+    $ kettlehand cooks                           earlier cooks: list, compare, export, import
+    $ kettlehand handout mint-pull --html        a page for the audience, to make it at home
+    $ kettlehand labels mint-pull                a label for pieces that are given away
+    $ kettlehand recipes                         what can be cooked
+    $ kettlehand kitchen set altitude "1450 m"   tell it about your kitchen once
+    $ kettlehand follow mint-pull --json         the same cook from a pipe
     $ kettlehand syrup --item granulated-sugar=400g --celsius 121
 
   Commands
@@ -70,14 +70,22 @@ const main = async (argv: readonly string[]): Promise<number> => {
     return unknownCommand(first, Object.keys(commands), write(process.stderr));
   }
   const { run } = await load();
-  return run(rest, {
+  const world: World = {
     out: write(process.stdout),
     err: write(process.stderr),
     env: process.env,
     stdin: process.stdin,
     stdout: process.stdout,
     version: versionOf(),
-  });
+  };
+  try {
+    return await run(rest, world);
+  } catch (error) {
+    const { unknownOption } = await import('./commands/unknown.js');
+    const code = unknownOption(error, first, world.err);
+    if (code === null) throw error;
+    return code;
+  }
 };
 
 // A reader that went away (a pipe into head) is no fault of the cook.

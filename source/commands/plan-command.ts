@@ -13,7 +13,7 @@ const help = `
     $ kettlehand plan mint-pull --altitude 1450m --guests 24 --children 10
     $ kettlehand plan mint-pull --pot 3l --json
     $ kettlehand plan honey-pull --pressure 850hPa --explain
-    $ kettlehand plan hill-hall-ginger-pull --at 15:00 --batches 2
+    $ kettlehand plan hill-hall-ginger-pull --at "tomorrow 15:00" --batches 2
     $ kettlehand plan hill-hall-ginger-pull --card --html > card.html
 
   What to buy and weigh, how hot on this thermometer here and today, what it gives.
@@ -22,7 +22,7 @@ const help = `
     --altitude 1450m|4750ft   --pressure 850hPa (station pressure)   --kitchen FILE
     --pieces N   --guests N [--children N]   --batch 1.5   --pot 3l
     --at 15:00  the run sheet: counted back from when the pulling starts before the audience
-                (also 3:30pm, "tomorrow 15:00", "2026-11-28 15:00")
+                (also 3:30pm, "2026-11-28 15:00")
     --batches N with --at: so many cooks on one hob, one after the other
     --card      one page for the wall, for a power cut or a dead laptop; with --html a page to print
     --explain   formulas, inputs, sources, uncertainty

@@ -9,8 +9,16 @@ export const commandTexts = {
     v.nearest === null
       ? `There is no command ${quoted(v.found)}. The commands are ${p.list(v.names)}.`
       : `There is no command ${quoted(v.found)}. Did you mean "kettlehand ${v.nearest}"?`,
-  'command.unknown-option': (v: { found: string; command: string }) =>
-    `${quoted(v.found)} is not an option of "kettlehand ${v.command}". "kettlehand ${v.command} --help" shows them.`,
+  'command.unknown-option': (
+    v: { found: string; command: string; nearest: string | null; names: readonly string[] },
+    p: Printer,
+  ) => {
+    const options = `"kettlehand ${v.command} --help" explains them.`;
+    const found = `"kettlehand ${v.command}" has no option ${quoted(v.found)}.`;
+    return v.nearest === null
+      ? `${found} It has ${p.list(v.names)}. ${options}`
+      : `${found} Did you mean ${v.nearest}? ${options}`;
+  },
   'command.too-many': (v: { found: string; command: string }) =>
     `${quoted(v.found)} is one word too many for "kettlehand ${v.command}". "kettlehand ${v.command} --help" shows how it is used.`,
   'command.needs-recipe': (v: { command: string; names: readonly string[] }, p: Printer) =>
