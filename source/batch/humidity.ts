@@ -19,8 +19,11 @@ export type RoomAir = {
 const stickyGramsPerSquareMetre: Pair = [5, 20];
 const transferMetresPerSecond: Pair = [0.002, 0.005];
 
-const vapourGramsPerCubicMetre = (celsius: number): number =>
-  (saturationPascal(celsius) * waterMolarGrams) / (gasConstant * (celsius + zeroCelsiusKelvin));
+/** In frost the vapour of 0 °C is taken: a little too much, so that a piece is never promised to stay dry for longer. */
+const vapourGramsPerCubicMetre = (roomCelsius: number): number => {
+  const celsius = Math.max(0.01, roomCelsius);
+  return (saturationPascal(celsius) * waterMolarGrams) / (gasConstant * (celsius + zeroCelsiusKelvin));
+};
 
 /**
  * How soon a piece goes sticky unwrapped: the room's air brings water as long as it is damper than the air with which

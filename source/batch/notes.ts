@@ -12,6 +12,8 @@ const leastSolidsGrams = 200;
 const cutLimitsMillimetres = { short: 4, long: 80 } as const;
 /** From this target (sea level) glass is what is wanted: hard crack begins. */
 const hardCandyCelsius = 146;
+/** Below this water freezes: the damp of the air is reckoned as at 0 °C, and cups of water turn to ice. */
+const frostCelsius = 0;
 /** Mass of dry solids in a gram of ordinary glucose syrup. */
 const syrupSolids = 0.8;
 
@@ -48,6 +50,11 @@ const dry: Note = ({ boil, target }) =>
 
 const damp: Note = ({ room }) => (room?.damp ? message('plan.note.damp', { humidity: room.humidity }) : null);
 
+const frost: Note = ({ kitchen: { room } }) =>
+  room.celsius !== null && room.celsius < frostCelsius
+    ? message('plan.note.frost', { celsius: room.celsius, known: room.humidity !== null })
+    : null;
+
 const sticky: Note = ({ room, candy }) =>
   room === null || room.stickySeconds === null || room.humidity <= candy.equilibriumRelativeHumidity[1]
     ? null
@@ -80,6 +87,6 @@ const cut: Note = ({ yield: { cutMillimetres }, recipe: { piece } }) =>
 
 /** What is odd about a batch and what to do, most pressing first. */
 export const notesOf = (batch: Unnoted, window: TodaysTarget): readonly Message[] =>
-  [pot, beyond, dry, stem, grain, firmness, damp, sticky, pair, small, cut].flatMap(
+  [pot, beyond, dry, stem, grain, firmness, damp, frost, sticky, pair, small, cut].flatMap(
     (note) => note(batch, window) ?? [],
   );

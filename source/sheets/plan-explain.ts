@@ -116,7 +116,8 @@ const ofCandy = (batch: Batch): readonly Message[] => {
       doctorGrams: doctor,
       inverted: candy.invertedFraction,
       ratio: candy.doctorRatio,
-      supersaturation: syrup.sucroseGrams > 0 ? supersaturation(finished, roomCelsius) : null,
+      // The table of solubility begins at 0 °C, and a frosty room does not change what is said.
+      supersaturation: syrup.sucroseGrams > 0 ? supersaturation(finished, Math.max(0, roomCelsius)) : null,
       missingGrams: candy.doctorMissingGrams,
       enough: enoughDoctor,
       tooLittle: tooLittleDoctor,

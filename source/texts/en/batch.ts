@@ -45,6 +45,8 @@ export const batchNoteTexts = {
     'Cooked to this target it sets like glass and cracks instead of chewing. Lower the target if chewing is wanted.',
   'plan.note.damp': ({ humidity }: { humidity: number }, printer: Printer) =>
     `The room is damp (${printer.percent(humidity)}): take-off is set for the upper part of the window, because candy takes up water as soon as it cools.`,
+  'plan.note.frost': ({ celsius, known }: { celsius: number; known: boolean }, printer: Printer) =>
+    `The room is below freezing (${printer.degrees(celsius)})${known ? ': what its air does to the candy is reckoned for 0 °C' : ''}. Keep ingredients, test water and the bowl for hands indoors until they are needed; on a cold slab the candy sets sooner, so warm the slab.`,
   'plan.note.sticky': ({ seconds, humidity }: { seconds: Span; humidity: number }, printer: Printer) =>
     `In this air (${printer.percent(humidity)}) an unwrapped piece goes sticky after ${printer.time(seconds[0])} to ${printer.time(seconds[1])}, roughly. Wrap soon, and close the box.`,
   'plan.note.pair': ({ grams, mostGrams }: { grams: number; mostGrams: number }, printer: Printer) =>
