@@ -1,9 +1,9 @@
+import { shareOfFull, stoveTraits } from '../kitchen/stove.js';
 import { standingOf, syrupCelsius, wattsAt } from './advance.js';
 import { type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
 import { clamp } from './numbers.js';
 import type { Path } from './path.js';
-import { shareOfFull, stoveHabits } from './stoves.js';
 
 /** What is done to the pot: knob, ring, lid, water. */
 
@@ -54,7 +54,7 @@ export const turn = (estimate: Estimate, t: number, level: number | null, path: 
     mean[logWatts] = known.logWatts;
     covariance[place] = known.sd ** 2 + 0.1 ** 2;
   } else if (asked !== null && cold) {
-    mean[logWatts] = Math.log(shareOfFull(asked) * stoveHabits[hob.stove].fullWatts);
+    mean[logWatts] = Math.log(shareOfFull(asked) * stoveTraits[hob.stove].fullWatts);
     covariance[place] = 0.5 ** 2;
   } else {
     const before = estimate.level;
@@ -75,7 +75,7 @@ const mostGlow = 1.5;
  */
 export const movePot = (estimate: Estimate, t: number, on: boolean, path: Path, hob: Hob): Estimate => {
   if (on === estimate.potOn) return estimate;
-  const habit = stoveHabits[hob.stove];
+  const habit = stoveTraits[hob.stove];
   const celsius = syrupCelsius(
     { joules: at(estimate, joulesDone), coldJoules: estimate.coldJoules ?? 0, behindKelvin: 0 },
     path,

@@ -1,8 +1,8 @@
+import { stoveTraits } from '../kitchen/stove.js';
 import { type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
 import { clamp, type Matrix, root, type Vector } from './numbers.js';
 import type { Path } from './path.js';
-import { stoveHabits } from './stoves.js';
 
 /** Losses to the room grow by this much for each kelvin: 0.08 m2 of wall and rim at 12 W/(m2 K). Our judgement. */
 export const lossWattsPerKelvin = 1;
@@ -33,7 +33,7 @@ export const standingOf = (estimate: Estimate, hob: Hob): Standing => ({
   lidOn: estimate.lidOn,
   heating: estimate.heating,
   change: estimate.change,
-  lagSeconds: stoveHabits[hob.stove].lagSeconds,
+  lagSeconds: stoveTraits[hob.stove].lagSeconds,
 });
 
 /** Net watts into the pot at time `t` with the burner settled at exp(`settledLogWatts`), the syrup at `celsius`. */

@@ -1,7 +1,7 @@
 import type { StoveKind } from '../kitchen/kitchen.js';
+import { stoveTraits } from '../kitchen/stove.js';
 import type { BoilingCurve } from '../sugar/syrup.js';
 import { type Path, pathOf } from './path.js';
-import { stoveHabits } from './stoves.js';
 
 export type CarryOver = { readonly offTheRingKelvin: number; readonly leftOnTheRingKelvin: number };
 
@@ -12,7 +12,7 @@ const mostKelvin = 25;
  * curve. The heat held grows with the power that went through it.
  */
 export const carryOverKelvinOf = (stove: StoveKind, watts: number, joules: number, path: Path): CarryOver => {
-  const habit = stoveHabits[stove];
+  const habit = stoveTraits[stove];
   const power = Number.isFinite(watts) ? Math.max(0, watts) : 0;
   const rise = (seconds: number): number =>
     Math.min(mostKelvin, Math.max(0, path.celsiusAt(joules + power * seconds) - path.celsiusAt(joules)));
@@ -24,7 +24,7 @@ export const carryOverKelvinOf = (stove: StoveKind, watts: number, joules: numbe
 
 /**
  * What the syrup still climbs once the heat goes off at `celsius`: put on a trivet, or left on the ring. Kelvin.
- * The stored heat by kind of stove is our judgement (see stoves.ts): thin pots 1-2 F, heavy pots and slow rings 2-3 F
+ * The stored heat by kind of stove is our judgement (kitchen/stove.ts): thin pots 1-2 F, heavy pots and slow rings 2-3 F
  * by the trade's books. `learnedKelvin`, what earlier cooks in this kitchen climbed on the trivet, replaces the prior
  * and scales the rest.
  */

@@ -1,6 +1,6 @@
+import { stoveTraits } from '../kitchen/stove.js';
 import type { Hob } from './forecast.js';
 import { clamp } from './numbers.js';
-import { stoveHabits } from './stoves.js';
 
 /** Places of the four unknowns in `mean` and `covariance`. */
 export const joulesDone = 0;
@@ -63,7 +63,7 @@ export const diagonal = (...variances: readonly number[]): number[] =>
 
 export const begin = (hob: Hob): Estimate => ({
   t: 0,
-  mean: [0, Math.log(0.7 * stoveHabits[hob.stove].fullWatts), 0, 0],
+  mean: [0, Math.log(0.7 * stoveTraits[hob.stove].fullWatts), 0, 0],
   covariance: diagonal(0, logWattsSd ** 2, curveSdKelvin ** 2, dialSdOf(hob) ** 2),
   coldJoules: null,
   behindKelvin: 0,

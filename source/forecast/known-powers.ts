@@ -1,7 +1,6 @@
 import type { Kitchen } from '../kitchen/kitchen.js';
-import { heatLevel } from '../kitchen/stove.js';
+import { heatLevel, shareOfFull } from '../kitchen/stove.js';
 import type { Hob } from './forecast.js';
-import { shareOfFull } from './stoves.js';
 
 type Power = NonNullable<Hob['knownPowers']>[number];
 

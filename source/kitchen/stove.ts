@@ -1,61 +1,79 @@
 import { nearest } from '../recipe/items.js';
 import type { Kitchen, StoveKind } from './kitchen.js';
 
-/** What one kind of stove does to a pot of syrup. */
+/** What one kind of stove does to a pot of syrup: the one table of it. */
 export type StoveTraits = {
   /** An open flame: keep alcohol, sleeves and paper away from it. */
   readonly openFlame: boolean;
-  /** The ring itself glows or stays hot enough to burn and to light alcohol when the pot is off it. */
+  /** The ring itself glows or stays hot enough to burn and to light alcohol, and heats up while no pot takes its heat. */
   readonly glows: boolean;
   /** It goes on heating after the knob is turned off: the pot has to leave the ring. */
   readonly keepsHeating: boolean;
-  /** What the syrup still climbs on a trivet, from the heat in the pot, kelvin. A default until this kitchen has shown its own. */
+  /** Seconds until two thirds of a change of the knob have reached the pot. */
+  readonly lagSeconds: number;
+  /** Net watts into a pot of about 20 cm at the knob's highest. */
+  readonly fullWatts: number;
+  /**
+   * What the syrup still climbs on a trivet, kelvin, for a plan that knows no power yet and no climb that this kitchen
+   * has shown. At a usual boil's power the seconds below come to about the same (tested).
+   */
   readonly carryOverKelvin: number;
-  /** What it still climbs if the pot stays where it is with the knob off, kelvin. */
-  readonly carryOverOnTheRingKelvin: number;
-  /** Minutes before the cooking place can be touched after it was hot. */
-  readonly hotForMinutes: number;
+  /** Seconds' worth of the present power that the pot's base still gives when it stands on a trivet. */
+  readonly baseSeconds: number;
+  /** The same from the ring under it, with the pot left there. */
+  readonly ringSeconds: number;
 };
 
 /**
  * Carry-over: a trade book of about 1909 has "one or two degrees" Fahrenheit, recipe pages 2-3 for a heavy pot;
- * 1-2 F taken for gas and induction, 2-3 F for coil and radiant. On the ring and minutes: our judgement.
- * Glass-ceramic holds heat after it is off: University of Florida extension.
+ * 1-2 F taken for gas and induction, 2-3 F for coil and radiant. Glass-ceramic holds heat after it is off: University
+ * of Florida extension. Watts and seconds are priors; no measured values were found, all our judgement.
  */
 export const stoveTraits: Readonly<Record<StoveKind, StoveTraits>> = {
   gas: {
     openFlame: true,
     glows: false,
     keepsHeating: false,
+    lagSeconds: 4,
+    fullWatts: 900,
     carryOverKelvin: 0.8,
-    carryOverOnTheRingKelvin: 1.2,
-    hotForMinutes: 5,
+    baseSeconds: 10,
+    ringSeconds: 6,
   },
   coil: {
     openFlame: false,
     glows: true,
     keepsHeating: true,
+    lagSeconds: 60,
+    fullWatts: 800,
     carryOverKelvin: 1.4,
-    carryOverOnTheRingKelvin: 6,
-    hotForMinutes: 15,
+    baseSeconds: 25,
+    ringSeconds: 55,
   },
   'glass-ceramic': {
     openFlame: false,
     glows: true,
     keepsHeating: true,
+    lagSeconds: 75,
+    fullWatts: 850,
     carryOverKelvin: 1.4,
-    carryOverOnTheRingKelvin: 5,
-    hotForMinutes: 20,
+    baseSeconds: 23,
+    ringSeconds: 60,
   },
   induction: {
     openFlame: false,
     glows: false,
     keepsHeating: false,
+    lagSeconds: 6,
+    fullWatts: 1000,
     carryOverKelvin: 0.8,
-    carryOverOnTheRingKelvin: 1.2,
-    hotForMinutes: 10,
+    baseSeconds: 13,
+    ringSeconds: 8,
   },
 };
+
+/** Share of full power behind a level of the knob, 0 to 1: only a prior, labels are not ratios. Our judgement. */
+export const shareOfFull = (level: number): number => 0.15 + 0.85 * Math.min(1, Math.max(0, level));
 
 /** Words that are understood on every stove, with the share of full heat they stand for: our judgement. */
 const genericLevels: Readonly<Record<string, number>> = { off: 0, low: 0.3, medium: 0.6, high: 1 };

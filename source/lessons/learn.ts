@@ -1,9 +1,8 @@
 import { boxShare as usualShare } from '../batch/yield.js';
-import { shareOfFull, stoveHabits } from '../forecast/stoves.js';
 import { thermometerFor } from '../kitchen/air.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { crewPhases, type Learned, type Lesson, overridden, saidByPerson } from '../kitchen/learned.js';
-import { heatLevel, stoveTraits } from '../kitchen/stove.js';
+import { heatLevel, shareOfFull, stoveTraits } from '../kitchen/stove.js';
 import { type CookLesson, type FinishedCook, lessonOf } from './learn-cook.js';
 import { type Prior, pooled, type Said } from './learn-pool.js';
 
@@ -111,7 +110,7 @@ const wattsOf = (lessons: readonly CookLesson[], kitchen: Kitchen): Learned['wat
     kitchen.heat.flatMap((label) => {
       const key = label.toLowerCase();
       const mean = Math.log(
-        shareOfFull(heatLevel(kitchen, label) ?? 1) * stoveHabits[kitchen.stove].fullWatts,
+        shareOfFull(heatLevel(kitchen, label) ?? 1) * stoveTraits[kitchen.stove].fullWatts,
       );
       const one = lesson(
         each(own, ({ logWatts }) => logWatts[key]),

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { begin, believe, carryOver, type Evidence, project } from '../../source/forecast/index.js';
 import type { StoveKind } from '../../source/kitchen/kitchen.js';
+import { stoveKinds } from '../../source/kitchen/parse.js';
+import { stoveTraits } from '../../source/kitchen/stove.js';
 import { boilOptions, simulate } from '../../source/rehearsal/boil.js';
 import { stages } from '../../source/sugar/stages.js';
 import { curve, estimateAfter, hob, target, waterGrams } from './hall.js';
@@ -123,6 +125,15 @@ describe('carry-over', () => {
     expect(at(stove).offTheRingKelvin).toBeGreaterThan(low);
     expect(at(stove).offTheRingKelvin).toBeLessThan(high);
   });
+
+  it.each(stoveKinds)(
+    'on %s: the plan, which knows no power, and the forecast of a brisk boil agree',
+    (stove) => {
+      const ratio = at(stove).offTheRingKelvin / stoveTraits[stove].carryOverKelvin;
+      expect(ratio).toBeGreaterThan(0.7);
+      expect(ratio).toBeLessThan(1.4);
+    },
+  );
 
   it('is worse on the ring, most where the ring glows, and grows with the power', () => {
     expect(at('coil').leftOnTheRingKelvin).toBeGreaterThan(2.5 * at('coil').offTheRingKelvin);
