@@ -2,6 +2,7 @@ import type { LetterSize } from './block-letters.js';
 import { type Context, contextOf, type Size, type Style } from './context.js';
 import type { Shown } from './model.js';
 import { action, type ShoutSize } from './parts/action.js';
+import { far } from './parts/far.js';
 import { keysRow, lastEventsRow } from './parts/footer.js';
 import { glass, glassWidth } from './parts/glass.js';
 import { badges, header } from './parts/header.js';
@@ -10,6 +11,7 @@ import { panel, smallest, tooSmall } from './parts/panels.js';
 import { cues, nextAndWatch, progress, sight, timers } from './parts/progress.js';
 import { warnings } from './parts/warnings.js';
 import { blank, cut, type Line, lineWidth, span, widthOf } from './text.js';
+import { viewShown } from './views.js';
 
 /** How generously the body is set; tried from the most to the least. */
 type Setting = {
@@ -158,6 +160,16 @@ const besides = (left: Line | undefined, leftWidth: number, right: Line): Line =
 
 /** Rows that are not the body: trail, badges, events, keys. */
 const frameRows = 4;
+/** Beside the far view only badges and keys stand. */
+const farFrameRows = 2;
+
+/** The far view, whole; null where another view is wanted, something covers it, or it has no room. */
+const fromAfar = (ctx: Context, size: Size): readonly Line[] | null => {
+  const { advice, input } = ctx.shown;
+  if (viewShown(advice, input.view) !== 'far' || panel(ctx, size.columns) !== null) return null;
+  const body = far(ctx, size, size.rows - farFrameRows);
+  return body === null ? null : [badges(ctx, size.columns), ...body, keysRow(ctx, size.columns)];
+};
 
 export type Frame = {
   /** Exactly as many as the window has rows, none wider than it. */
@@ -176,6 +188,8 @@ export const frame = (shown: Shown, size: Size, style: Style): Frame => {
       .map((line) => clip(line, columns));
   if (columns < smallest.columns || rows < smallest.rows)
     return { lines: filled(tooSmall(ctx, size)), clipped: false };
+  const afar = fromAfar(ctx, size);
+  if (afar !== null) return { lines: filled(afar), clipped: false };
   const bodyRows = rows - frameRows;
   const all = settings(size, shown);
   let body = covered(ctx, size, bodyRows);

@@ -4,9 +4,15 @@ import { message, type TextId, words } from '../texts/message.js';
 import { printer } from '../units/printer.js';
 import type { Facts } from './facts.js';
 import type { ChooserId } from './input/choosers.js';
+import { type ViewChoice, viewShown } from './views.js';
 
 /** What a key looks at to know what it means. */
-export type Situation = { readonly advice: Advice; readonly facts: Facts };
+export type Situation = {
+  readonly advice: Advice;
+  readonly facts: Facts;
+  /** What was asked for by key; only names of keys depend on it. */
+  readonly input?: { readonly view: ViewChoice | null };
+};
 
 /** What a key does: it types a word, or opens something in which a word is chosen or completed. */
 export type Act =
@@ -14,6 +20,8 @@ export type Act =
   | { readonly kind: 'choose'; readonly chooser: ChooserId }
   /** The typed line opens with these words in it. */
   | { readonly kind: 'begin'; readonly text: string }
+  /** Another view of the same cook, and back. */
+  | { readonly kind: 'view'; readonly view: 'far' | 'plot' }
   | { readonly kind: 'help' | 'bell' | 'leave' };
 
 type When =
@@ -55,6 +63,9 @@ export const questionShown = ({ advice }: Pick<Situation, 'advice'>): Advice['qu
   const besides = question.kind === 'reading' || question.kind === 'what is true now';
   return besides || question.id.startsWith('trouble.') ? question : null;
 };
+
+const isSeen = (view: 'far' | 'plot', { advice, input }: Situation): boolean =>
+  viewShown(advice, input?.view ?? null) === view;
 
 const asksYesOrNo = (situation: Situation): boolean =>
   questionShown(situation)?.answers.includes('yes') === true;
@@ -177,6 +188,25 @@ export const keyTable: readonly KeyRow[] = [
     when: ['dissolve', 'boil', 'test'],
     act: ({ facts }) => type(facts.lidOn === true ? 'lid off' : 'lid on'),
     rank: 10,
+  },
+  {
+    key: 'v',
+    word: '',
+    text: 'key.view',
+    textNow: (situation) => (isSeen('far', situation) ? 'key.view.near' : 'key.view.far'),
+    when: 'always',
+    act: () => ({ kind: 'view', view: 'far' }),
+    rank: 3,
+  },
+  {
+    key: 'g',
+    word: '',
+    text: 'key.plot',
+    textNow: (situation) => (isSeen('plot', situation) ? 'key.plot.close' : 'key.plot'),
+    when: 'always',
+    if: ({ facts }) => facts.thermometer || facts.reading !== null,
+    act: () => ({ kind: 'view', view: 'plot' }),
+    rank: 9,
   },
   { key: 's', word: 'skip', text: 'key.skip', when: 'rehearsed', act: () => type('skip'), rank: 3 },
   { key: 'z', word: 'pause', text: 'key.pause', when: 'rehearsed', act: () => type('pause'), rank: 4 },

@@ -1,6 +1,7 @@
 import { commandTexts } from './en/commands.js';
 import { cookTexts } from './en/cook.js';
 import { debriefTexts } from './en/debrief.js';
+import { farTexts } from './en/far.js';
 import { handoutTexts } from './en/handout.js';
 import { hazardTexts } from './en/hazards.js';
 import { planTexts } from './en/plan.js';
@@ -13,6 +14,7 @@ import { typedTexts } from './en/typed.js';
 export const en = {
   ...cookTexts,
   ...debriefTexts,
+  ...farTexts,
   ...handoutTexts,
   ...hazardTexts,
   ...planTexts,

@@ -1,5 +1,6 @@
 import { type Message, message } from '../../texts/message.js';
 import { actOf, type Situation } from '../keys.js';
+import { toggled, type ViewChoice } from '../views.js';
 import { type ChooserId, chooserNow, optionsOf } from './choosers.js';
 import type { Key } from './key.js';
 
@@ -19,6 +20,8 @@ export type InputState = {
   readonly help: boolean;
   readonly leaving: boolean;
   readonly bell: boolean;
+  /** The view that was asked for; null: none yet. */
+  readonly view: ViewChoice | null;
   /** Said about what was typed; gone with the next key. */
   readonly notice: Message | null;
   /** Keys held back until it is known that they are no burst, in order; the first is always a command. */
@@ -67,6 +70,7 @@ export const startingInput = (options: { bell: boolean; step: string | null }): 
   help: false,
   leaving: false,
   bell: options.bell,
+  view: null,
   notice: null,
   waiting: [],
   burstUntil: never,
@@ -107,6 +111,8 @@ const act = (state: InputState, char: string, at: number, situation: Situation):
       return still({ ...state, help: true });
     case 'bell':
       return still({ ...state, bell: !state.bell });
+    case 'view':
+      return still({ ...state, view: toggled(state.view, done.view, situation.advice.phase) });
     default:
       return situation.advice.phase === 'over'
         ? { state, effects: [{ kind: 'leave', how: 'left' }] }

@@ -10,7 +10,7 @@ import { blank, flow, type Line, span, wrap } from '../text.js';
 /** How large the action is written: in block letters, or as one line in bold. */
 export type ShoutSize = LetterSize | 'line';
 
-const written = (
+export const written = (
   ctx: Context,
   text: string,
   size: ShoutSize,
@@ -29,7 +29,7 @@ const hint = ({ shown }: Context): Message => {
 };
 
 /** What is being typed, as large as the action, and below it exactly as it stands, with a cursor. */
-const typed = (ctx: Context, size: ShoutSize, width: number): readonly Line[] | null => {
+export const typed = (ctx: Context, size: ShoutSize, width: number): readonly Line[] | null => {
   const { entry } = ctx.shown.input;
   if (entry === null) return null;
   const text = ctx.show(entry.text);
@@ -50,13 +50,13 @@ const says = (ctx: Context, text: Message, look: Look, width: number, hang = 0):
   wrap([span(ctx.say(text), look)], width, hang);
 
 /** What is said about what was typed stands where the eyes are: under the action. */
-const reply = (ctx: Context, width: number): readonly Line[] => {
+export const reply = (ctx: Context, width: number): readonly Line[] => {
   const { notice } = ctx.shown.input;
   return notice === null ? [] : says(ctx, notice, 'caution', width);
 };
 
 /** A question beside the step: not where the step itself is the question. */
-const question = (ctx: Context, width: number): readonly Line[] => {
+export const question = (ctx: Context, width: number): readonly Line[] => {
   const asked = questionShown(ctx.shown);
   if (asked === null || asked.text.id === ctx.shown.advice.say.id) return [];
   const text = `? ${ctx.say(asked.text)}`;
@@ -71,15 +71,15 @@ const question = (ctx: Context, width: number): readonly Line[] => {
   ];
 };
 
-const caution = (ctx: Context, one: Warning, width: number): readonly Line[] => {
+export const caution = (ctx: Context, one: Warning, width: number): readonly Line[] => {
   const does = ctx.say(one.consequence);
   const danger = `${ctx.say(one.cause)}${does === '' ? '' : `: ${does}`}.`;
   const response = one.response.map((each) => ctx.say(each)).join(' ');
-  const signal = one.signal === null ? '' : `${one.signal}  `;
+  const signal = one.signal === null ? '' : `${ctx.say({ id: `signal.${one.signal}` })}  `;
   return wrap([span(signal, 'strong'), span(`${danger} `, 'plain'), span(response, 'strong')], width, 2);
 };
 
-const items = (ctx: Context, width: number): readonly Line[] => {
+export const items = (ctx: Context, width: number): readonly Line[] => {
   const { advice } = ctx.shown;
   const numbered = advice.question?.kind === 'pause' || advice.step?.startsWith('trouble.') === true;
   return advice.items.flatMap((item, index) => {

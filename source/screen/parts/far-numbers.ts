@@ -1,0 +1,162 @@
+import type { Countdown } from '../../cook/advice.js';
+import { message } from '../../texts/message.js';
+import { blockLetters, canSpell, type LetterSize } from '../block-letters.js';
+import type { Context } from '../context.js';
+import type { Look } from '../looks.js';
+import { cut, type Line, padded, type Span, span } from '../text.js';
+
+/** A number for two metres and what it is; `label` in block letters too where there is room. */
+type Big = { readonly text: string; readonly label: string; readonly look: Look };
+
+const minute = 60;
+const hour = 60 * minute;
+/** Below this a time is said in seconds, as in sentences. */
+const secondsBelow = 90;
+
+const signOf = (ctx: Context): string => ctx.shown.printer.unit;
+
+/** A duration ahead as few digits and its unit apart, for digits are what is read from afar. */
+const toGo = (ctx: Context, seconds: number, look: Look): Big => {
+  if (seconds < secondsBelow)
+    return {
+      text: String(seconds < 10 ? Math.max(0, Math.round(seconds)) : Math.round(seconds / 5) * 5),
+      label: ctx.say(message('far.seconds')),
+      look,
+    };
+  const minutes = Math.round(seconds / minute);
+  if (minutes < hour / minute) return { text: String(minutes), label: ctx.say(message('far.minutes')), look };
+  const rest = String(minutes % 60).padStart(2, '0');
+  return { text: `${Math.floor(minutes / 60)}:${rest}`, label: ctx.say(message('far.hours')), look };
+};
+
+const timerOf = (ctx: Context, timer: Countdown): Big => {
+  const { advice, printer } = ctx.shown;
+  const label = ctx.say({ id: `timer.${timer.id}` as 'timer.rest' });
+  if (timer.due) return { text: ctx.say(message('far.due')), label, look: 'due' };
+  const seconds = timer.until === null ? advice.now - timer.from : Math.ceil(timer.until - advice.now);
+  return { text: printer.clock(seconds), label, look: 'plain' };
+};
+
+/** What is due comes first, then what runs down, then what only counts. */
+const timersByNeed = ({ shown }: Context): readonly Countdown[] =>
+  [...shown.advice.timers].sort(
+    (one, other) =>
+      Number(other.due) - Number(one.due) ||
+      Number(one.until === null) - Number(other.until === null) ||
+      (one.until ?? 0) - (other.until ?? 0),
+  );
+
+const bareNumber = (text: string): string => text.replace(/\s*°?[CF]$/, '').trim();
+
+const syrup = (ctx: Context): readonly Big[] => {
+  const { advice, facts, printer } = ctx.shown;
+  const { reading, window } = facts;
+  if (!facts.thermometer) return [];
+  const unit = signOf(ctx);
+  return [
+    reading === null
+      ? { text: '---', label: ctx.say(message('far.now', { ago: 0, unit })), look: 'faint' }
+      : {
+          text: printer.dialNumber(reading.celsius),
+          label: ctx.say(message('far.now', { ago: advice.now - reading.t, unit })),
+          look: 'strong',
+        },
+    {
+      text: ctx.show(bareNumber(printer.dialSpan(...window))),
+      label: ctx.say(message('far.target', { unit })),
+      look: 'plain',
+    },
+  ];
+};
+
+const hands = (ctx: Context): readonly Big[] => {
+  const { advice, facts, printer } = ctx.shown;
+  const { middle, middleKnown } = facts;
+  if (!facts.thermometer) return [];
+  const unit = signOf(ctx);
+  const warm: Look = middle.celsius > middle.limitCelsius ? 'caution' : 'strong';
+  return [
+    middleKnown
+      ? {
+          text: bareNumber(printer.degrees(middle.celsius)),
+          label: ctx.say(message('far.middle', { ago: advice.now - middle.t, unit })),
+          look: warm,
+        }
+      : { text: '---', label: ctx.say(message('far.middle.none')), look: 'faint' },
+    {
+      text: bareNumber(printer.degrees(middle.limitCelsius)),
+      label: ctx.say(message('far.limit', { unit })),
+      look: 'plain',
+    },
+  ];
+};
+
+const syrupPhases: readonly string[] = ['dissolve', 'boil', 'test', 'flavour'];
+
+/** Temperature, target, and the time left or what runs; as many of them as there are now. */
+const bigsOf = (ctx: Context): readonly Big[] => {
+  const { advice } = ctx.shown;
+  const { phase, forecast } = advice;
+  const [timer] = timersByNeed(ctx);
+  const running = timer === undefined ? [] : [timerOf(ctx, timer)];
+  if (syrupPhases.includes(phase)) {
+    const off: Big = {
+      text: ctx.say(message('far.off.now')),
+      label: ctx.say(message('far.off')),
+      look: 'alarm',
+    };
+    if (advice.offTheHeat) return [...syrup(ctx), off];
+    if (timer?.due !== true && forecast !== null)
+      return [...syrup(ctx), toGo(ctx, forecast.takeOffSeconds.typical, 'plain')];
+    return [...syrup(ctx), ...running];
+  }
+  return phase === 'fold' || phase === 'pull' ? [...hands(ctx), ...running] : running;
+};
+
+/** Where each number's column begins, as shares of the width: the window is the widest. */
+const columnsAt = [0, 0.26, 0.69] as const;
+const gap = 2;
+
+export type NumberSizes = { readonly digits: LetterSize; readonly labels: LetterSize | 'line' };
+
+const allDrawn = (drawn: readonly (readonly string[] | null)[]): drawn is readonly (readonly string[])[] =>
+  drawn.every((one) => one !== null);
+
+/** Rows of drawings side by side, standing on one ground line. */
+const joined = (
+  drawn: readonly (readonly string[])[],
+  bigs: readonly Big[],
+  cells: readonly number[],
+): readonly Line[] => {
+  const height = Math.max(0, ...drawn.map((one) => one.length));
+  return Array.from({ length: height }, (_, index) =>
+    bigs.map((big, nth): Span => {
+      const one = drawn[nth] ?? [];
+      return span(padded(one[index - (height - one.length)] ?? '', cells[nth] ?? 0), big.look);
+    }),
+  );
+};
+
+/** The numbers in block letters; null where they do not fit so large; empty where there are none. */
+export const farNumbers = (ctx: Context, sizes: NumberSizes, width: number): readonly Line[] | null => {
+  const bigs = bigsOf(ctx);
+  if (bigs.length === 0) return [];
+  const from = bigs.length === 1 ? [0] : columnsAt.map((share) => Math.floor(share * width));
+  const cells = bigs.map((_, nth) => (from[nth + 1] ?? width) - (from[nth] ?? 0));
+  const inCells = (text: string, size: LetterSize, nth: number): readonly string[] | null =>
+    canSpell(text, size, ctx.ascii) ? blockLetters(text, size, (cells[nth] ?? 0) - gap, ctx.ascii) : null;
+  const digits = bigs.map(({ text }, nth) => inCells(text, sizes.digits, nth));
+  if (!allDrawn(digits)) return null;
+  const labelSize = sizes.labels;
+  const large =
+    labelSize === 'line' ? null : bigs.map(({ label }, nth) => inCells(label.toUpperCase(), labelSize, nth));
+  const labels =
+    large !== null && allDrawn(large)
+      ? joined(large, bigs, cells)
+      : [
+          bigs.map((big, nth) =>
+            span(padded(cut(big.label, (cells[nth] ?? gap) - gap), cells[nth] ?? 0), 'plain'),
+          ),
+        ];
+  return [...joined(digits, bigs, cells), ...(labelSize === 'line' ? [] : [[]]), ...labels];
+};

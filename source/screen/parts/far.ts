@@ -1,0 +1,116 @@
+import { type Message, message } from '../../texts/message.js';
+import type { LetterSize } from '../block-letters.js';
+import type { Context, Size } from '../context.js';
+import { questionShown, warningsShown } from '../keys.js';
+import { leastArcMinutes, preferredArcMinutes, seenArcMinutes } from '../legibility.js';
+import type { Look } from '../looks.js';
+import { blank, type Line, span, wrap } from '../text.js';
+import { caution, items, question, reply, typed, written } from './action.js';
+import { farNumbers, type NumberSizes } from './far-numbers.js';
+import { timers } from './progress.js';
+import { warnings } from './warnings.js';
+
+/** A warning that wants an act at once, in words for two metres. */
+const shoutOf = (ctx: Context): { readonly text: string; readonly look: Look } => {
+  const { advice, facts } = ctx.shown;
+  const own = { text: ctx.say(advice.shout), look: advice.urgent ? 'alarm' : 'strong' } as const;
+  if (advice.urgent) return own;
+  const [first] = warningsShown(ctx.shown).filter(({ level }) => level === 'now');
+  if (first === undefined) return own;
+  const said: Readonly<Record<string, Message>> = {
+    'scorch-near': message('far.scorch-near.shout'),
+    'past-window': message(facts.potOn === false ? 'far.past-window.off.shout' : 'far.past-window.shout'),
+    'middle-above-limit': message('far.middle-above-limit.shout'),
+  };
+  const warned = said[first.id];
+  return warned === undefined ? own : { text: ctx.say(warned), look: 'alarm' };
+};
+
+/** How large, from the most to the least; height decides, and at one height width. */
+type Letters = NumberSizes & { readonly shout: LetterSize };
+const letters: readonly Letters[] = [
+  { shout: 'huge', digits: 'huge', labels: 'slim' },
+  { shout: 'huge', digits: 'large', labels: 'slim' },
+  { shout: 'large', digits: 'large', labels: 'slim' },
+  { shout: 'large', digits: 'small', labels: 'slim' },
+  { shout: 'small', digits: 'small', labels: 'slim' },
+  { shout: 'large', digits: 'large', labels: 'line' },
+  { shout: 'large', digits: 'small', labels: 'line' },
+  { shout: 'small', digits: 'small', labels: 'line' },
+  { shout: 'slim', digits: 'small', labels: 'line' },
+  { shout: 'slim', digits: 'slim', labels: 'line' },
+];
+
+/** The least of the heights that have to be read from afar, on the screen that we count with. */
+const seenOf = ({ shout, digits }: Letters, rows: number, ascii: boolean): number =>
+  Math.min(...[shout, digits].map((size) => seenArcMinutes(size, { rows, ascii })));
+
+/** A question beside the shout: also where the step itself asks it, for its sentence does not stand here. */
+const asked = (ctx: Context, width: number): readonly Line[] => {
+  const open = questionShown(ctx.shown);
+  if (open === null || open.text.id !== ctx.shown.advice.say.id) return question(ctx, width);
+  return wrap([span(`? ${ctx.say(open.text)} `, 'caution'), span('y / n', 'key')], width, 2);
+};
+
+type Under = {
+  /** Never left out. */
+  readonly needed: readonly Line[];
+  /** For somebody who stands nearer; goes first. */
+  readonly extra: readonly Line[];
+};
+
+const under = (ctx: Context, width: number, rows: number): Under => {
+  const { advice } = ctx.shown;
+  const questions = asked(ctx, width);
+  const isAsked = questionShown(ctx.shown)?.text.id === advice.say.id;
+  const due = advice.timers.some((timer) => timer.due) ? timers(ctx, width) : [];
+  return {
+    extra: isAsked ? [] : wrap([span(ctx.say(advice.say), 'plain')], width),
+    needed: [
+      ...reply(ctx, width),
+      ...questions,
+      ...items(ctx, width),
+      ...advice.cautions.flatMap((one) => caution(ctx, one, width)),
+      ...due,
+      ...warnings(ctx, width, Math.max(4, Math.floor(rows / 3))),
+    ],
+  };
+};
+
+const margin = 2;
+const widestText = 120;
+
+/**
+ * What is needed from two metres and nothing else: the numbers, the shout, and what must not be missed. Exactly `rows`
+ * rows at most `size.columns` wide; null where what must not be missed has no room beside letters of any size.
+ */
+export const far = (ctx: Context, size: Size, rows: number): readonly Line[] | null => {
+  const width = size.columns - 2 * margin;
+  const textWidth = Math.min(width, widestText);
+  const shout = shoutOf(ctx);
+  const { needed, extra } = under(ctx, textWidth, rows);
+  const set = (one: Letters, withExtra: boolean): readonly Line[] | null => {
+    const numbers = farNumbers(ctx, one, width);
+    const call = typed(ctx, one.shout, width) ?? written(ctx, shout.text, one.shout, width, shout.look);
+    if (numbers === null || call === null) return null;
+    const above = [...numbers, ...(numbers.length === 0 ? [] : [blank, blank]), ...call];
+    const below = [...(withExtra ? extra : []), ...needed];
+    const between = rows - above.length - below.length;
+    if (between < 0) return null;
+    const lead = between > 2 ? 1 : 0;
+    return [
+      ...Array.from({ length: lead }, () => blank),
+      ...above,
+      ...Array.from({ length: between - lead }, () => blank),
+      ...below,
+    ];
+  };
+  for (const least of [preferredArcMinutes, leastArcMinutes, 0])
+    for (const withExtra of [true, false])
+      for (const one of letters) {
+        if (seenOf(one, size.rows, ctx.ascii) < least) continue;
+        const lines = set(one, withExtra);
+        if (lines !== null) return lines.map((line) => [span(' '.repeat(margin)), ...line]);
+      }
+  return null;
+};
