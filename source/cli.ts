@@ -37,6 +37,9 @@ const help = `
     cook, plan, rehearse, follow, debrief, cooks, handout, labels, recipes, kitchen, syrup;
     each with --help
 
+  Options
+    --language en|de   the language to read (default: the kitchen's, else the locale's)
+
   The person in charge, local rules for kitchens and children, food law and trained
   first aid come before anything this program says.
 `;
@@ -54,23 +57,8 @@ const write =
     stream.write(text);
   };
 
-const main = async (argv: readonly string[]): Promise<number> => {
-  const [first, ...rest] = argv;
-  if (first === '--version' || first === '-v') {
-    process.stdout.write(`${versionOf()}\n`);
-    return 0;
-  }
-  if (first === undefined || first === '--help' || first === '-h' || first === 'help') {
-    process.stdout.write(help);
-    return 0;
-  }
-  const load = Object.hasOwn(commands, first) ? commands[first] : undefined;
-  if (load === undefined) {
-    const { unknownCommand } = await import('./commands/unknown.js');
-    return unknownCommand(first, Object.keys(commands), write(process.stderr));
-  }
-  const { run } = await load();
-  const world: World = {
+const main = async (typed: readonly string[]): Promise<number> => {
+  const plain: World = {
     out: write(process.stdout),
     err: write(process.stderr),
     env: process.env,
@@ -78,11 +66,33 @@ const main = async (argv: readonly string[]): Promise<number> => {
     stdout: process.stdout,
     version: versionOf(),
   };
+  if (typed[0] === '--version' || typed[0] === '-v') {
+    plain.out(`${plain.version}\n`);
+    return 0;
+  }
+  const { spoken } = await import('./commands/language.js');
+  const read = await spoken(typed, plain);
+  if ('problem' in read) {
+    const { fail } = await import('./commands/io.js');
+    return fail(plain, 2, read.problem);
+  }
+  const world: World = { ...plain, language: read.language };
+  const [first, ...rest] = read.argv;
+  if (first === undefined || first === '--help' || first === '-h' || first === 'help') {
+    world.out(help);
+    return 0;
+  }
+  const load = Object.hasOwn(commands, first) ? commands[first] : undefined;
+  if (load === undefined) {
+    const { unknownCommand } = await import('./commands/unknown.js');
+    return unknownCommand(first, Object.keys(commands), world);
+  }
+  const { run } = await load();
   try {
     return await run(rest, world);
   } catch (error) {
     const { unknownOption } = await import('./commands/unknown.js');
-    const code = unknownOption(error, first, world.err);
+    const code = unknownOption(error, first, world);
     if (code === null) throw error;
     return code;
   }

@@ -4,12 +4,12 @@ import { openTerminal } from '../screen/console.js';
 import { type Message, message, type TextId, words } from '../texts/message.js';
 import { type ConsoleHostOptions, exitCodes } from './console-settings.js';
 import type { Host, Left } from './host.js';
-import { plainPrinter } from './io.js';
+import { plainIn } from './io.js';
 
 /** A cook led full screen. Loads the terminal library: only for a real terminal. */
-export const consoleHost = ({ quiet, color }: ConsoleHostOptions): Host => {
+export const consoleHost = ({ quiet, color, language }: ConsoleHostOptions): Host => {
   const terminal = openTerminal(color === undefined ? {} : { color });
-  const printer = plainPrinter;
+  const printer = plainIn({ language });
   const choose = async (
     say: Message,
     choices: readonly { key: string; word: string; text: Message }[],
@@ -45,7 +45,7 @@ export const consoleHost = ({ quiet, color }: ConsoleHostOptions): Host => {
         if (left !== null) return left.left;
       }
       return exitCodes[
-        await terminal.cook({ session, quiet, onHappening: (listener) => session.onGap(listener) })
+        await terminal.cook({ session, language, quiet, onHappening: (listener) => session.onGap(listener) })
       ];
     },
     close: () => terminal.close(),

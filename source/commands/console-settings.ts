@@ -1,7 +1,12 @@
 import type { ConsoleExit } from '../screen/options.js';
+import type { Language } from '../units/language.js';
 import type { World } from './world.js';
 
-export type ConsoleHostOptions = { readonly quiet: boolean; readonly color: boolean | undefined };
+export type ConsoleHostOptions = {
+  readonly quiet: boolean;
+  readonly color: boolean | undefined;
+  readonly language?: Language | undefined;
+};
 
 /** Documented exit codes: 128 and the signal's number where a signal ended it. */
 export const exitCodes: Readonly<Record<ConsoleExit, number>> = {

@@ -1,9 +1,14 @@
 import type { Cook } from '../cook/cook.js';
+import type { Language } from '../units/language.js';
 import { type Printer, printer } from '../units/printer.js';
 
-/** Numbers as the person at this cook reads them: on their own thermometer. */
-export const printerOf = ({ batch }: Pick<Cook, 'batch'>): Printer =>
+/** What the person at this cook reads: in their language, numbers as on their own thermometer. */
+export const printerOf = (
+  { batch }: Pick<Cook, 'batch'>,
+  { language }: { readonly language?: Language | undefined } = {},
+): Printer =>
   printer({
+    language,
     unit: batch.dial.present ? batch.dial.unit : batch.kitchen.unit,
     toShownCelsius: (celsius) => batch.dial.toShownCelsius(celsius),
   });

@@ -57,7 +57,7 @@ const hostFor = async (given: Readonly<Record<string, unknown>>, world: World): 
   if (!isTerminal) return message('command.no-terminal', { command: 'cook' });
   const color = colorWanted(given, world);
   const { consoleHost } = await import('./console-host.js');
-  return consoleHost({ quiet: flag(given.quiet), color });
+  return consoleHost({ quiet: flag(given.quiet), color, language: world.language });
 };
 
 /** The unfinished cook, if there is one and it is wanted. */

@@ -109,6 +109,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       json: flag(given.json),
     },
     {
+      language: world.language,
       out: world.out,
       err: world.err,
       folder,

@@ -5,7 +5,7 @@ import { type Compared, compareJson, compareText, mostCompared } from '../sheets
 import { type Message, message, words } from '../texts/message.js';
 import type { FoundCook } from './cooks-shelf.js';
 import { tell } from './debrief.js';
-import { type CommandIo, type ExitCode, fail, plainPrinter } from './io.js';
+import { type CommandIo, type ExitCode, fail, plainIn } from './io.js';
 
 export type Problem = { readonly problem: Message; readonly wrongUse: boolean };
 
@@ -40,7 +40,7 @@ export type CooksIo = CommandIo & {
   ask(question: string): Promise<string | null>;
 };
 
-const say = (said: Message): string => words(said, plainPrinter);
+const say = (said: Message, io: CooksIo): string => words(said, plainIn(io));
 const failed = (io: CooksIo, { problem, wrongUse }: Problem): ExitCode => fail(io, wrongUse ? 2 : 1, problem);
 
 /** Date and minute as people write them, in the time zone of this machine. */
@@ -89,20 +89,20 @@ const list = async (options: CooksOptions, io: CooksIo): Promise<ExitCode> => {
     return 0;
   }
   if (cooks.length === 0) {
-    io.out(`${say(message('cooks.none', { filtered: all.length > 0, folder: io.folder }))}\n`);
+    io.out(`${say(message('cooks.none', { filtered: all.length > 0, folder: io.folder }), io)}\n`);
     return 0;
   }
   const width = Math.max(...cooks.map(({ id }) => id.length));
   for (const cook of cooks) {
     const cells = [
       cook.id.padEnd(width),
-      say(message('cooks.date', { date: dateOf(cook.startedAt) })),
-      say(message('cooks.recipe', { name: cook.recipeName })),
-      say(message('cooks.state', { state: stateOf(cook), rehearsal: cook.isRehearsal })),
+      say(message('cooks.date', { date: dateOf(cook.startedAt) }), io),
+      say(message('cooks.recipe', { name: cook.recipeName }), io),
+      say(message('cooks.state', { state: stateOf(cook), rehearsal: cook.isRehearsal }), io),
     ];
     io.out(`${cells.join('  ')}\n`);
   }
-  if (all.length >= io.most) io.err(`${say(message('cooks.more', { most: io.most }))}\n`);
+  if (all.length >= io.most) io.err(`${say(message('cooks.more', { most: io.most }), io)}\n`);
   return 0;
 };
 
@@ -123,10 +123,12 @@ const compareCooks = async (
     if ('problem' in found) return failed(io, found);
     const told = tell(found);
     if ('problem' in told) return fail(io, 1, told.problem);
-    for (const note of told.damage) io.err(`${say(note)}\n`);
+    for (const note of told.damage) io.err(`${say(note, io)}\n`);
     compared.push({ id: told.id ?? typed, story: told.story });
   }
-  io.out(options.json ? `${JSON.stringify(compareJson(compared), null, 2)}\n` : compareText(compared));
+  io.out(
+    options.json ? `${JSON.stringify(compareJson(compared), null, 2)}\n` : compareText(compared, io.language),
+  );
   return 0;
 };
 
@@ -151,16 +153,16 @@ const remove = async (given: readonly string[], options: CooksOptions, io: Cooks
       recipe: summary.recipeName,
       date: dateOf(summary.startedAt),
     });
-    const answer = await io.ask(say(question));
+    const answer = await io.ask(say(question, io));
     if (answer === null) return fail(io, 2, message('cooks.delete.needs-yes', { id: summary.id }));
     if (!['yes', 'y'].includes(answer.trim().toLowerCase())) {
-      io.out(`${say(message('cooks.delete.kept', { id: summary.id }))}\n`);
+      io.out(`${say(message('cooks.delete.kept', { id: summary.id }), io)}\n`);
       return 0;
     }
   }
   const removed = await io.remove(summary);
   if (removed !== 'deleted') return fail(io, 1, removed.problem);
-  io.out(`${say(message('cooks.delete.done', { id: summary.id }))}\n`);
+  io.out(`${say(message('cooks.delete.done', { id: summary.id }), io)}\n`);
   return 0;
 };
 
@@ -178,7 +180,7 @@ const exportCook = async (
   const { entries } = found.recovered;
   const id = found.id ?? (entries[0]?.at ?? '').replaceAll(/[^\d]+/g, '-').replace(/-$/, '');
   const text = writeParcel(id, entries, { exported: io.now().toISOString(), program: io.version });
-  for (const note of told.damage) io.err(`${say(note)}\n`);
+  for (const note of told.damage) io.err(`${say(note, io)}\n`);
   if (options.to === '-') {
     io.out(text);
     return 0;
@@ -186,7 +188,7 @@ const exportCook = async (
   const path = options.to ?? `${id}.kettlehand-cook`;
   const saved = await io.writeNew(path, text);
   if (saved !== 'saved') return fail(io, 1, saved.problem);
-  io.out(`${say(message('cooks.export.done', { id, path, events: entries.length }))}\n`);
+  io.out(`${say(message('cooks.export.done', { id, path, events: entries.length }), io)}\n`);
   return 0;
 };
 
@@ -212,7 +214,7 @@ const importCook = async (given: readonly string[], io: CooksIo): Promise<ExitCo
     return fail(io, 1, message('cooks.import.there', { id, same }));
   }
   const values = { id, recipe: told.story.batch.recipe.name, events: recovered.entries.length };
-  io.out(`${say(message('cooks.import.done', values))}\n`);
+  io.out(`${say(message('cooks.import.done', values), io)}\n`);
   return 0;
 };
 

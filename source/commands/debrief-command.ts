@@ -34,6 +34,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
     return fail(world, 2, message('command.too-many', { found: extra, command: 'debrief' }));
   const formats: readonly DebriefFormat[] = debriefFormats.filter((format) => flag(given[format]));
   return debrief(formats, {
+    language: world.language,
     out: world.out,
     err: world.err,
     find: () => findCook(cooksFolder(world.env), cook),

@@ -32,8 +32,12 @@ export const tell = ({ recovered, path, id }: FoundCook): Told | { readonly prob
   return { story: storyOf(read.events, startedAt), damage: damageNotes(recovered), id };
 };
 
-const sheetOf = async ({ story, damage, id }: Told, format: DebriefFormat | null): Promise<string> => {
-  const print = printerOf(story.cook);
+const sheetOf = async (
+  { story, damage, id }: Told,
+  format: DebriefFormat | null,
+  io: DebriefIo,
+): Promise<string> => {
+  const print = printerOf(story.cook, io);
   switch (format) {
     case 'markdown':
       return debriefMarkdown(story, print, damage);
@@ -61,8 +65,8 @@ export const debrief = async (formats: readonly DebriefFormat[], io: DebriefIo):
   if ('problem' in found) return fail(io, found.wrongUse ? 2 : 1, found.problem);
   const told = tell(found);
   if ('problem' in told) return fail(io, 1, told.problem);
-  io.out(await sheetOf(told, format));
-  const print = printerOf(told.story.cook);
+  io.out(await sheetOf(told, format, io));
+  const print = printerOf(told.story.cook, io);
   const saysDamage = format === 'csv' || format === 'chapters' ? told.damage : [];
   const unmarked =
     format === 'chapters' && told.story.recordings.length === 0 ? [message('debrief.chapters.unmarked')] : [];

@@ -114,7 +114,7 @@ const open = async (
   if (path === undefined) return startUnkept(opening, machineClock);
   const started = await startKept(path, opening, machineClock);
   if ('problem' in started) return fail(world, 1, started.problem);
-  for (const note of started.notes) world.err(`${words(note, printerOf(started.session.cook))}\n`);
+  for (const note of started.notes) world.err(`${words(note, printerOf(started.session.cook, world))}\n`);
   return started.session;
 };
 
@@ -152,7 +152,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
   let before: Advice | null = null;
   for await (const line of linesOf(world.stdin)) {
     const { advice, questioned } = await feed.take(line);
-    const printer = printerOf(session.cook);
+    const printer = printerOf(session.cook, world);
     if (flag(options.json)) await flushed(world, jsonText(adviceJson(advice, printer, questioned)));
     else {
       const lines = [

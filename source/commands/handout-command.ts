@@ -46,6 +46,11 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       pieces: text(given.pieces),
       batch: text(given.batch),
     },
-    { out: world.out, err: world.err, readRecipe: () => findRecipe(recipe, shelfOf(world)) },
+    {
+      language: world.language,
+      out: world.out,
+      err: world.err,
+      readRecipe: () => findRecipe(recipe, shelfOf(world)),
+    },
   );
 };

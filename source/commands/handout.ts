@@ -5,7 +5,7 @@ import { defaultKitchen } from '../kitchen/default.js';
 import { parseRecipe } from '../recipe/parse.js';
 import { handoutMarkdown } from '../sheets/handout-markdown.js';
 import { message } from '../texts/message.js';
-import { type CommandIo, type ExitCode, fail, failFile, type NamedText, plainPrinter } from './io.js';
+import { type CommandIo, type ExitCode, fail, failFile, type NamedText, plainIn } from './io.js';
 import { readWant } from './plan-options.js';
 
 export type HandoutOptions = {
@@ -46,7 +46,7 @@ export const handout = async (options: HandoutOptions, io: HandoutIo): Promise<E
   if (options.html === true) {
     // The only form that needs React: loaded when it is asked for.
     const { handoutHtml } = await import('../sheets/handout-html.js');
-    io.out(handoutHtml(batch, plainPrinter));
-  } else io.out(handoutMarkdown(batch, plainPrinter));
+    io.out(handoutHtml(batch, plainIn(io)));
+  } else io.out(handoutMarkdown(batch, plainIn(io)));
   return 0;
 };

@@ -27,6 +27,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
     words,
     { json: flag(given.json) },
     {
+      language: world.language,
       out: world.out,
       err: world.err,
       kitchenPath: path,

@@ -55,8 +55,8 @@ const notesOf = (kitchen: Kitchen): readonly Message[] => [
     : kitchen.thermometers.flatMap((thermometer) => dialNotes(alone(kitchen, thermometer), 'pot'))),
 ];
 
-const inOwnUnit = (kitchen: Kitchen): Printer =>
-  printer({ unit: kitchen.unit, toShownCelsius: (celsius) => celsius });
+const inOwnUnit = (kitchen: Kitchen, { language }: CommandIo): Printer =>
+  printer({ language, unit: kitchen.unit, toShownCelsius: (celsius) => celsius });
 
 type Saved = { readonly kitchen: Kitchen; readonly text: string | null };
 
@@ -70,7 +70,7 @@ const load = async (io: KitchenIo): Promise<Saved | ExitCode> => {
 
 const show = async ({ kitchen: saved, text }: Saved, json: boolean, io: KitchenIo): Promise<ExitCode> => {
   const kitchen = (await io.taught?.(saved)) ?? saved;
-  const print = inOwnUnit(kitchen);
+  const print = inOwnUnit(kitchen, io);
   const say = (said: Message): string => words(said, print);
   const air = airOf(kitchen);
   const thermometers = thermometersOf(kitchen);
@@ -111,7 +111,7 @@ const set = async (typed: readonly string[], json: boolean, io: KitchenIo): Prom
   if (pairs === null) return fail(io, 2, message('kitchen.set-usage', { allowed: kitchenSettings }));
   const saved = await load(io);
   if (typeof saved === 'number') return saved;
-  const print = inOwnUnit(saved.kitchen);
+  const print = inOwnUnit(saved.kitchen, io);
   const edited = setInKitchen(saved.text, pairs, dayOf(io.now?.() ?? new Date()));
   if ('problems' in edited) {
     for (const problem of edited.problems) fail(io, 2, problem, print);
@@ -120,7 +120,10 @@ const set = async (typed: readonly string[], json: boolean, io: KitchenIo): Prom
   const notWritten = await io.writeKitchen(edited.text);
   if (notWritten !== null) return fail(io, 1, notWritten.problem, print);
   io.err(`${words(message('kitchen.saved', { path: io.kitchenPath }), print)}\n`);
-  return show({ kitchen: edited.kitchen, text: edited.text }, json, io);
+  // Who just chose a language reads the answer in it.
+  const chose = pairs.some(([key]) => key === 'language');
+  const reader = chose ? { ...io, language: edited.kitchen.language } : io;
+  return show({ kitchen: edited.kitchen, text: edited.text }, json, reader);
 };
 
 /**

@@ -65,6 +65,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       checked: texts(given.checked),
     },
     {
+      language: world.language,
       out: world.out,
       err: world.err,
       now: () => new Date(),

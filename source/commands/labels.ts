@@ -10,7 +10,7 @@ import { labelNotes, labelOf, labelText } from '../sheets/labels.js';
 import { type Message, message, words } from '../texts/message.js';
 import { parseAmount } from '../units/parse.js';
 import type { FoundCook } from './cooks-shelf.js';
-import { type CommandIo, type ExitCode, fail, failFile, type NamedText, plainPrinter } from './io.js';
+import { type CommandIo, type ExitCode, fail, failFile, type NamedText, plainIn } from './io.js';
 import { readWant } from './plan-options.js';
 
 export type LabelOptions = {
@@ -157,10 +157,8 @@ export const labels = async (options: LabelOptions, io: LabelIo): Promise<ExitCo
   if (wrong !== null) return fail(io, 2, wrong);
   const made = date ?? subject.made;
   const label = labelOf(subject.batch, options.checked);
-  io.out(
-    labelText(subject.batch, label, { ...size, made, bestBefore: later(made, keepsDays) }, plainPrinter),
-  );
+  io.out(labelText(subject.batch, label, { ...size, made, bestBefore: later(made, keepsDays) }, plainIn(io)));
   const notes = [...labelNotes(label), ...(subject.byChildren ? [message('label.children')] : [])];
-  for (const note of notes) io.err(`${words(note, plainPrinter)}\n`);
+  for (const note of notes) io.err(`${words(note, plainIn(io))}\n`);
   return 0;
 };

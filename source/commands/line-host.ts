@@ -6,7 +6,7 @@ import { linesOf } from '../session/lines-in.js';
 import { type Message, message, type TextId, words } from '../texts/message.js';
 import { printerOf } from './cook-printer.js';
 import type { Host } from './host.js';
-import { plainPrinter } from './io.js';
+import { plainIn } from './io.js';
 import type { World } from './world.js';
 
 /** Width of the terminal that is written to; null: a file or a pipe, where lines stay whole. */
@@ -20,7 +20,7 @@ export const lineHost = (world: World): Host => {
   const prompts = world.stdin.isTTY === true;
   const lines = linesOf(world.stdin);
   const say = (said: Message): void => {
-    const line = words(said, plainPrinter);
+    const line = words(said, plainIn(world));
     const columns = columnsOf(world);
     world.out(`${columns === null ? line : wrapped(line, columns)}\n`);
   };
@@ -37,7 +37,7 @@ export const lineHost = (world: World): Host => {
     },
     waitFor: (work) => work,
     goOn: async (cook, seconds) => {
-      const phase = words({ id: `phase.${headline(cook)}` as TextId }, plainPrinter);
+      const phase = words({ id: `phase.${headline(cook)}` as TextId }, plainIn(world));
       say(message('line.unfinished', { recipe: cook.batch.recipe.name, seconds, phase }));
       return !/^n/i.test(await answer());
     },
@@ -71,7 +71,7 @@ export const lineHost = (world: World): Host => {
       if (problem !== null) say(problem);
       const mode = new LineMode({
         session,
-        printerNow: () => printerOf(session.cook),
+        printerNow: () => printerOf(session.cook, world),
         lines,
         write: world.out,
         columns: () => columnsOf(world),

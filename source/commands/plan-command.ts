@@ -78,6 +78,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       html: flag(given.html),
     },
     {
+      language: world.language,
       out: world.out,
       err: world.err,
       readRecipe: () => findRecipe(recipe, shelfOf(world)),

@@ -50,8 +50,8 @@ const recipeFrom = (named: NamedText, io: CommandIo): WithNotes | ExitCode => {
   return 'problems' in parsed ? failFile(io, parsed.problems) : parsed;
 };
 
-const printerFor = ({ dial }: Batch): Printer =>
-  printer({ unit: dial.unit, toShownCelsius: (celsius) => dial.toShownCelsius(celsius) });
+const printerFor = ({ dial }: Batch, { language }: CommandIo): Printer =>
+  printer({ language, unit: dial.unit, toShownCelsius: (celsius) => dial.toShownCelsius(celsius) });
 
 /** A size that was asked for and would foam over the pot is not planned: the size that fits is said instead. */
 const foamsOver = (batch: Batch, io: CommandIo): ExitCode | null => {
@@ -68,7 +68,7 @@ const foamsOver = (batch: Batch, io: CommandIo): ExitCode | null => {
       eachGrams: batch.totalGrams * split.share,
       mostPieces: Math.floor(batch.yield.pieces.typical * split.mostShare),
     }),
-    printerFor(batch),
+    printerFor(batch, io),
   );
 };
 
@@ -106,7 +106,7 @@ export const plan = async (options: PlanOptions, io: PlanIo): Promise<ExitCode> 
     ...batch,
     notes: [...batch.notes, ...read.notes, ...(learned === null ? [] : [learned])],
   };
-  const print = printerFor(noted);
+  const print = printerFor(noted, io);
   const run = asked.value === null ? null : runOf(noted, asked.value);
   if (run !== null && 'problem' in run) return fail(io, 2, run.problem, print);
   const sheet = run?.value ?? null;

@@ -22,5 +22,9 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
   const extra = words[words[0] === 'instead' ? 3 : 2];
   if (extra !== undefined)
     return fail(world, 2, message('command.too-many', { found: extra, command: 'recipes' }));
-  return recipes(words, { json: flag(given.json) }, { out: world.out, err: world.err, ...shelfOf(world) });
+  return recipes(
+    words,
+    { json: flag(given.json) },
+    { language: world.language, out: world.out, err: world.err, ...shelfOf(world) },
+  );
 };

@@ -9,7 +9,7 @@ import { wallCare } from '../recipe/wall-care.js';
 import { type Message, message, words } from '../texts/message.js';
 import { jsonText } from '../units/escape.js';
 import type { Printer } from '../units/printer.js';
-import { type CommandIo, type ExitCode, fail, failFile, plainPrinter } from './io.js';
+import { type CommandIo, type ExitCode, fail, failFile, plainIn } from './io.js';
 import { findRecipe, type ShelfIo, shelf } from './shelf.js';
 
 export type RecipesIo = CommandIo & ShelfIo;
@@ -213,7 +213,7 @@ export const recipes = async (
   options: RecipesOptions,
   io: RecipesIo,
 ): Promise<ExitCode> => {
-  const print = options.printer ?? plainPrinter;
+  const print = options.printer ?? plainIn(io);
   const call: Call = { io, json: options.json === true, say: (said) => words(said, print) };
   const [action = 'list', named] = typed;
   if (action === 'list') return list(call);

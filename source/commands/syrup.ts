@@ -12,7 +12,7 @@ import {
 import { type Message, message, words } from '../texts/message.js';
 import { jsonText } from '../units/escape.js';
 import { parseTemperature, toCelsius } from '../units/temperature.js';
-import { type CommandIo, type ExitCode, fail, plainPrinter } from './io.js';
+import { type CommandIo, type ExitCode, fail, plainIn } from './io.js';
 import { type Read, readPlace } from './plan-options.js';
 import { readItems } from './syrup-items.js';
 
@@ -108,9 +108,9 @@ export const syrup = (options: SyrupOptions, io: CommandIo): ExitCode => {
   const result = computed(items.value, pressurePascal, boiled.value);
   if ('problem' in result) return fail(io, 1, result.problem);
   if (from !== 'assumed sea level')
-    for (const note of airNotes(kitchen)) io.err(`${words(note, plainPrinter)}\n`);
+    for (const note of airNotes(kitchen)) io.err(`${words(note, plainIn(io))}\n`);
   io.out(
-    options.json ? `${jsonText(result, 2)}\n` : `${words(message('syrup.result', result), plainPrinter)}\n`,
+    options.json ? `${jsonText(result, 2)}\n` : `${words(message('syrup.result', result), plainIn(io))}\n`,
   );
   return 0;
 };

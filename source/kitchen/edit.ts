@@ -20,6 +20,7 @@ const places: Readonly<Record<string, readonly (string | number)[]>> = {
   'room.humidity': ['room', 'humidity'],
   unit: ['unit'],
   hands: ['hands'],
+  language: ['language'],
   thermometer: ['thermometers', 0, 'kind'],
   'thermometer.id': ['thermometers', 0, 'id'],
   'thermometer.use': ['thermometers', 0, 'use'],

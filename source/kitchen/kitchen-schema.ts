@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { languageIds } from '../units/language.js';
 import type { Kitchen } from './kitchen.js';
 
 const finite = z.number().check(z.refine(Number.isFinite));
@@ -42,6 +43,8 @@ const kitchen = z.looseObject({
   room: z.object({ celsius: known, humidity: known }),
   unit,
   hands: z.enum(['bare', 'visitors', 'gloved', 'children']),
+  // A cook goes on without a language that another version of the program speaks.
+  language: z.catch(z.optional(z.enum(languageIds)), undefined),
   // A cook goes on without what another version of the program had learned.
   learned: z.catch(z.optional(learned), undefined),
 });

@@ -1,3 +1,4 @@
+import type { Language } from '../units/language.js';
 import type { TemperatureUnit } from '../units/printer.js';
 import type { Learned } from './learned.js';
 
@@ -31,6 +32,8 @@ export type Kitchen = {
   readonly room: { readonly celsius: number | null; readonly humidity: number | null };
   readonly unit: TemperatureUnit;
   readonly hands: HandsKind;
+  /** What is read there; left out where nobody said. */
+  readonly language?: Language | undefined;
   /** What a person said instead of it, and what earlier cooks taught; left out where there is nothing. */
   readonly learned?: Learned | undefined;
 };

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { echo, type Field, type FileProblem, openDocument, versionFits } from '../recipe/document.js';
 import { pressureRangePascal } from '../sugar/syrup.js';
 import { message } from '../texts/message.js';
+import { languageIds } from '../units/language.js';
 import { parseAltitude, parseHumidity, parseLength, parsePressure, parseVolume } from '../units/parse.js';
 import { parseTemperature, type TemperatureUnit, toCelsius } from '../units/temperature.js';
 import { defaultKitchen } from './default.js';
@@ -23,6 +24,7 @@ export const kitchenKeys = [
   'room',
   'unit',
   'hands',
+  'language',
   'learned',
 ] as const;
 const potKeys = ['volume', 'diameter'] as const;
@@ -238,6 +240,7 @@ export const parseKitchen = (text: string, fileName: string): ParsedKitchen => {
   const thermometers = parseThermometers(get('thermometers'), unit);
   const potDial = thermometers.find(({ use }) => use !== 'middle') ?? null;
   const learned = readLearned(get('learned'), potDial?.unit ?? unit, heat, potDial?.id ?? null);
+  const language = get('language').choice(languageIds);
   const kitchen: Kitchen = {
     altitudeMetres: parseAltitudeField(get('altitude')),
     pressurePascal: parsePressureField(get('pressure')),
@@ -254,6 +257,7 @@ export const parseKitchen = (text: string, fileName: string): ParsedKitchen => {
     },
     unit,
     hands: get('hands').choice(handsKinds) ?? defaultKitchen.hands,
+    ...(language === null ? {} : { language }),
     ...(learned === undefined ? {} : { learned }),
   };
   if (problems.length > 0) return { problems: problems.toSorted((one, other) => one.line - other.line) };

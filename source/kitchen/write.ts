@@ -64,6 +64,7 @@ export const kitchenToYaml = (kitchen: Kitchen): string => {
     ),
     unit: kitchen.unit,
     hands: kitchen.hands,
+    language: kitchen.language,
     learned: learnedBlock(saidByPerson(kitchen.learned)),
   });
   return new Document(fields).toString({ lineWidth: 110 });

@@ -2,6 +2,7 @@ import type { Cook } from '../cook/cook.js';
 import { handLimit } from '../cook/phases/gates.js';
 import { stoveTraits } from '../kitchen/stove.js';
 import type { Stage } from '../sugar/stages.js';
+import type { Language } from '../units/language.js';
 import { type Printer, printer } from '../units/printer.js';
 
 /** What the screen shows of the cook beside its advice: where things stand, and the marks on the glass. True Celsius. */
@@ -41,9 +42,10 @@ export const factsOf = (cook: Cook): Facts => ({
   startsCelsius: cook.batch.boil.startsCelsius,
 });
 
-/** How this cook's people read numbers: their thermometer, its unit. */
-export const printerOf = ({ batch }: Cook): Printer =>
+/** How this cook's people read: their language, their thermometer, its unit. */
+export const printerOf = ({ batch }: Cook, language: Language | undefined): Printer =>
   printer({
+    language,
     unit: batch.dial.present ? batch.dial.unit : batch.kitchen.unit,
     toShownCelsius: batch.dial.toShownCelsius,
   });

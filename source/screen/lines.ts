@@ -1,11 +1,8 @@
 import wrapAnsi from 'wrap-ansi';
 import type { Advice } from '../cook/advice.js';
-import { type Message, message, type TextId, type Texts, words } from '../texts/message.js';
+import { type Message, message, type TextId, words } from '../texts/message.js';
 import { warningText } from '../texts/warning.js';
 import type { Printer } from '../units/printer.js';
-
-/** Words behind a warning's level, so that nothing depends on colour. */
-const levelWords = { now: 'NOW', soon: 'SOON', note: 'NOTE' } as const;
 
 /** A list that is read aloud is numbered; ingredients and choices are not. */
 const listed = (items: readonly string[], numbered: boolean): readonly string[] =>
@@ -20,25 +17,29 @@ const sayKey = (advice: Advice): string =>
   `${advice.phase} ${advice.step} ${advice.urgent} ${advice.question?.id ?? ''}`;
 
 /** The action as it is said in lines: phase and time, what to do, why, and what belongs to it. */
-const headline = (advice: Advice, printer: Printer, texts?: Texts): readonly string[] => {
-  const say = (said: Message): string => words(said, printer, texts);
+const headline = (advice: Advice, printer: Printer): readonly string[] => {
+  const say = (said: Message): string => words(said, printer);
   const phase = say({ id: `phase.${advice.phase}` as TextId }).toUpperCase();
   const marks = [
     phase,
     printer.clock(advice.now),
     ...(advice.drift === null ? [] : [say(message('drift', advice.drift))]),
-    ...(advice.rehearsal ? ['REHEARSAL'] : []),
-    ...(advice.from === null ? [] : [`opened at ${advice.from}`]),
+    ...(advice.rehearsal ? [say(message('lines.rehearsal'))] : []),
+    ...(advice.from === null
+      ? []
+      : [say(message('lines.from', { phase: say({ id: `phase.${advice.from}` as TextId }) }))]),
   ];
-  const asks = advice.question !== null && words(advice.question.text, printer, texts) !== say(advice.say);
+  const asks = advice.question !== null && words(advice.question.text, printer) !== say(advice.say);
   return [
     `[${marks.join(', ')}] ${say(advice.say)}`,
-    `    Why: ${say(advice.why)}`,
-    ...advice.cautions.map((caution) => `    ${warningText(caution, printer, texts)}`),
+    `    ${say(message('lines.why', { said: say(advice.why) }))}`,
+    ...advice.cautions.map((caution) => `    ${warningText(caution, printer)}`),
     ...listed(advice.items.map(say), advice.question?.kind === 'pause' || advice.troubles.length > 0),
-    ...(asks && advice.question !== null ? [`    Question: ${say(advice.question.text)}`] : []),
-    ...(advice.next === null ? [] : [`    Next: ${say(advice.next)}`]),
-    ...(advice.watch === null ? [] : [`    Watch: ${say(advice.watch)}`]),
+    ...(asks && advice.question !== null
+      ? [`    ${say(message('lines.question', { said: say(advice.question.text) }))}`]
+      : []),
+    ...(advice.next === null ? [] : [`    ${say(message('lines.next', { said: say(advice.next) }))}`]),
+    ...(advice.watch === null ? [] : [`    ${say(message('lines.watch', { said: say(advice.watch) }))}`]),
   ];
 };
 
@@ -50,9 +51,9 @@ export const linesBetween = (
   before: Advice | null,
   after: Advice,
   printer: Printer,
-  { answered = false, texts }: { readonly answered?: boolean; readonly texts?: Texts } = {},
+  { answered = false }: { readonly answered?: boolean } = {},
 ): readonly string[] => {
-  const say = (said: Message): string => words(said, printer, texts);
+  const say = (said: Message): string => words(said, printer);
   const warnings = after.warnings.filter(isNew(before?.warnings, ({ id }) => id));
   const due = after.timers
     .filter((timer) => timer.due)
@@ -67,10 +68,14 @@ export const linesBetween = (
   const moved = before === null || sayKey(before) !== sayKey(after);
   return [
     ...(answered && meaning && after.meaning !== null ? [`    ${say(after.meaning)}`] : []),
-    ...warnings.map((warning) => `!! ${levelWords[warning.level]}: ${warningText(warning, printer, texts)}`),
-    ...gone.map((warning) => `    (over: ${say(warning.cause)})`),
-    ...due.map((timer) => `*  Due: ${say({ id: `timer.${timer.id}` as TextId })}`),
-    ...(moved ? headline(after, printer, texts) : answered && !meaning ? [`    ${say(after.say)}`] : []),
+    ...warnings.map(
+      (warning) => `!! ${say({ id: `lines.level.${warning.level}` })}: ${warningText(warning, printer)}`,
+    ),
+    ...gone.map((warning) => `    ${say(message('lines.over', { said: say(warning.cause) }))}`),
+    ...due.map(
+      (timer) => `*  ${say(message('lines.due', { said: say({ id: `timer.${timer.id}` as TextId }) }))}`,
+    ),
+    ...(moved ? headline(after, printer) : answered && !meaning ? [`    ${say(after.say)}`] : []),
   ];
 };
 

@@ -1,5 +1,6 @@
 import type { Advice } from '../cook/advice.js';
 import type { Message } from '../texts/message.js';
+import type { Language } from '../units/language.js';
 import type { Printer } from '../units/printer.js';
 import { type Ring, ringFor, ringGapMilliseconds, ringsOf } from './bell.js';
 import { type Facts, factsOf, printerOf } from './facts.js';
@@ -46,6 +47,7 @@ export type Outside = {
 export type ModelOptions = {
   readonly session: ConsoleSession;
   readonly outside: Outside;
+  readonly language?: Language | undefined;
   readonly quiet: boolean;
   readonly pace: number;
   readonly onLeave: (how: 'left' | 'interrupted') => void;
@@ -111,14 +113,14 @@ export class ConsoleModel {
   }
 
   #look(advice: Advice, input: InputState, rang: Ring | null): Shown {
-    const { session } = this.options;
+    const { session, language } = this.options;
     const { cook } = session;
     const ahead =
       advice.forecast === null ? null : (session.advice(advice.now + minute).temperature?.celsius ?? null);
     return {
       advice,
       facts: factsOf(cook),
-      printer: printerOf(cook),
+      printer: printerOf(cook, language),
       input,
       events: lastEvents(cook),
       saving: session.saving,

@@ -1,6 +1,7 @@
 import type { FirstRunAnswers, FirstRunQuestion } from '../kitchen/ask.js';
 import type { Session } from '../session/session.js';
 import type { Message } from '../texts/message.js';
+import type { Language } from '../units/language.js';
 import type { Printer } from '../units/printer.js';
 
 /** What the console needs of a session: no file, no journal, no physics. */
@@ -21,6 +22,8 @@ export type TerminalOptions = {
 
 export type CookOptions = {
   readonly session: ConsoleSession;
+  /** What it is read in: English where nothing is said. */
+  readonly language?: Language | undefined;
   /** Without the bell. */
   readonly quiet?: boolean;
   /** Calls back after every event that nobody typed here (a simulated pot); returns how to stop. */

@@ -110,11 +110,12 @@ class InkTerminal implements Terminal {
     }
   }
 
-  async cook({ session, quiet = false, pace = 1, onHappening }: CookOptions): Promise<ConsoleExit> {
+  async cook({ session, language, quiet = false, pace = 1, onHappening }: CookOptions): Promise<ConsoleExit> {
     let leave: (exit: ConsoleExit) => void = () => undefined;
     let fail: (error: unknown) => void = () => undefined;
     const model = new ConsoleModel({
       session,
+      language,
       quiet,
       pace,
       outside: {

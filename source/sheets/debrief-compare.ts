@@ -1,6 +1,7 @@
 import { type CompareRow, compare } from '../lessons/comparison.js';
 import type { Story } from '../lessons/story.js';
 import { type Message, message, words } from '../texts/message.js';
+import type { Language } from '../units/language.js';
 import { type Printer, printer } from '../units/printer.js';
 import { sheetColumns, wrapped } from './layout.js';
 
@@ -12,8 +13,8 @@ export const mostCompared = 4;
 const labelColumn = 20;
 
 /** True syrup temperatures: each cook had a thermometer of its own. */
-const truePrinter = (stories: readonly Story[]): Printer =>
-  printer({ unit: stories[0]?.batch.kitchen.unit ?? 'C', toShownCelsius: (celsius) => celsius });
+const truePrinter = (stories: readonly Story[], language: Language | undefined): Printer =>
+  printer({ language, unit: stories[0]?.batch.kitchen.unit ?? 'C', toShownCelsius: (celsius) => celsius });
 
 const cellsOf = ({ cells }: CompareRow, say: (said: Message) => string): readonly string[] =>
   cells.map((cell) => (cell === null ? say(message('compare.nothing')) : say(cell)));
@@ -32,9 +33,9 @@ const line = (label: string, cells: readonly string[]): string => {
 };
 
 /** Two to four cooks side by side, lines of at most 78 columns: what differed, and what came of it. */
-export const compareText = (cooks: readonly Compared[]): string => {
+export const compareText = (cooks: readonly Compared[], language?: Language): string => {
   const stories = cooks.map(({ story }) => story);
-  const print = truePrinter(stories);
+  const print = truePrinter(stories, language);
   const say = (said: Message): string => words(said, print);
   const mixed = recipesDiffer(stories);
   const rows = compare(stories).map((row) => ({ ...row, cells: cellsOf(row, say) }));

@@ -4,6 +4,7 @@ import { debriefTexts } from './en/debrief.js';
 import { farTexts } from './en/far.js';
 import { handoutTexts } from './en/handout.js';
 import { hazardTexts } from './en/hazards.js';
+import { lineTexts } from './en/lines.js';
 import { planTexts } from './en/plan.js';
 import { problemTexts } from './en/problems.js';
 import { rehearsalTexts } from './en/rehearsal.js';
@@ -17,6 +18,7 @@ export const en = {
   ...farTexts,
   ...handoutTexts,
   ...hazardTexts,
+  ...lineTexts,
   ...planTexts,
   ...problemTexts,
   ...rehearsalTexts,

@@ -1,12 +1,8 @@
 import type { Printer } from '../units/printer.js';
-import { en } from './en.js';
+import { languages } from './languages.js';
+import type { Texts } from './texts.js';
 
-/** A language: every sentence by id, each a string or a function of SI values and a printer. */
-export type Texts = {
-  readonly [Id in keyof typeof en]: (typeof en)[Id] extends (...inputs: infer Inputs) => string
-    ? (...inputs: Inputs) => string
-    : string;
-};
+export type { Texts } from './texts.js';
 
 export type TextId = keyof Texts;
 
@@ -27,8 +23,10 @@ export const message = <Id extends TextId>(
   ...values: ValuesOf<Id> extends undefined ? [] : [ValuesOf<Id>]
 ): Message => (values.length === 0 ? { id } : { id, values: values[0] });
 
-/** The sentence of a message in a language, with numbers as `printer` writes them. */
-export const words = (said: Message, printer: Printer, texts: Texts = en): string => {
-  const text = texts[said.id] as string | ((values: unknown, printer: Printer) => string);
+/** The sentence of a message, in the language and with numbers as `printer` writes them. */
+export const words = (said: Message, printer: Printer): string => {
+  const text = languages[printer.language][said.id] as
+    | string
+    | ((values: unknown, printer: Printer) => string);
   return typeof text === 'string' ? text : text(said.values, printer);
 };

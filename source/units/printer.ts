@@ -1,10 +1,13 @@
+import type { Language } from './language.js';
 import { fromCelsius, kelvinToFahrenheitSteps, type TemperatureUnit } from './temperature.js';
-import { about, clock, grams, list, litres, minute, time, trimmed, whole, withThousands } from './wording.js';
+import { clock, minute, time, whole, wordingIn } from './wording.js';
 
 export type { TemperatureUnit } from './temperature.js';
 
-/** How this person reads numbers: the unit, and what their thermometer shows for a true temperature. */
+/** How this person reads: the language, the unit, and what their thermometer shows for a true temperature. */
 export type Habits = {
+  /** English where nothing is said. */
+  readonly language?: Language | undefined;
   readonly unit: TemperatureUnit;
   /** What the cook's thermometer shows (Celsius on its scale) when the syrup truly has `celsius`. */
   readonly toShownCelsius: (celsius: number) => number;
@@ -12,6 +15,8 @@ export type Habits = {
 
 /** SI values → what people read. Never more digits than the number knows. */
 export type Printer = {
+  /** The language that sentences are looked up in. */
+  readonly language: Language;
   readonly unit: TemperatureUnit;
   /** A true syrup temperature as the cook's own thermometer shows it: "252 °F". */
   dial(celsius: number): string;
@@ -36,6 +41,8 @@ export type Printer = {
   millimetres(millimetres: number): string;
   metres(metres: number): string;
   percent(fraction: number): string;
+  /** A plain number with at most so many decimals: "3.5", "3,5". */
+  number(value: number, decimals: number): string;
   /** "n piece" / "n pieces". */
   count(n: number, one: string, many: string): string;
   /** "a, b and c". */
@@ -48,11 +55,23 @@ export type Printer = {
  * masses and volumes to two or three digits. Values in SI; never more digits than they know.
  */
 export const printer = (habits: Habits): Printer => {
-  const { unit } = habits;
+  const { unit, language = 'en' } = habits;
+  const {
+    about,
+    aMinute,
+    grams,
+    lessThan,
+    list,
+    litres,
+    to: between,
+    trimmed,
+    withThousands,
+  } = wordingIn(language);
   const sign = `°${unit}`;
   const onDial = (celsius: number): string => whole(fromCelsius(habits.toShownCelsius(celsius), unit));
   const steps = (kelvin: number): number => (unit === 'F' ? kelvinToFahrenheitSteps(kelvin) : kelvin);
   return {
+    language,
     unit,
     dial: (celsius) => `${onDial(celsius)} ${sign}`,
     dialNumber: onDial,
@@ -60,18 +79,18 @@ export const printer = (habits: Habits): Printer => {
       const [from, to] = [onDial(low), onDial(high)];
       if (from === to) return `${from} ${sign}`;
       return from.startsWith('-') || to.startsWith('-')
-        ? `${from} to ${to} ${sign}`
+        ? `${from} ${between} ${to} ${sign}`
         : `${from}-${to} ${sign}`;
     },
     degrees: (celsius) => `${whole(fromCelsius(celsius, unit))} ${sign}`,
     rise: (kelvin) => {
       const value = steps(kelvin);
-      return value !== 0 && Math.abs(value) < 0.5 ? `less than 1 ${sign}` : `${whole(value)} ${sign}`;
+      return value !== 0 && Math.abs(value) < 0.5 ? `${lessThan} 1 ${sign}` : `${whole(value)} ${sign}`;
     },
     rate: (kelvinPerSecond) => {
       const perMinute = steps(kelvinPerSecond) * minute;
       const number = Math.abs(perMinute) < 1.95 ? trimmed(perMinute, 1) : whole(perMinute);
-      return `${number === '-0' ? '0' : number} ${sign} a minute`;
+      return `${number === '-0' ? '0' : number} ${sign} ${aMinute}`;
     },
     time,
     about,
@@ -81,6 +100,7 @@ export const printer = (habits: Habits): Printer => {
     millimetres: (value) => `${value < 9.95 ? trimmed(value, 1) : whole(value)} mm`,
     metres: (value) => `${Math.abs(value) < 9.95 ? trimmed(value, 1) : withThousands(value)} m`,
     percent: (fraction) => `${whole(fraction * 100)} %`,
+    number: trimmed,
     count: (n, one, many) => `${withThousands(n)} ${Math.round(n) === 1 ? one : many}`,
     list,
   };

@@ -15,7 +15,7 @@ const levelWord = { now: 'screen.level.now', soon: 'screen.level.soon', note: 's
 
 const warning = (ctx: Context, one: Warning, width: number): readonly Line[] => {
   const [block, text] = looks[one.level];
-  const word = one.signal ?? ctx.say(message(levelWord[one.level]));
+  const word = ctx.say(one.signal === null ? message(levelWord[one.level]) : { id: `signal.${one.signal}` });
   const does = ctx.say(one.consequence);
   const danger = `${ctx.say(one.cause)}${does === '' ? '' : `: ${does}`}. `;
   const response = one.response.map((each) => ctx.say(each)).join(' ');

@@ -1,0 +1,2 @@
+/** German: every sentence a person can read, by id. Divided as the English is. */
+export const de = {};
