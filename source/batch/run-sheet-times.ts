@@ -90,6 +90,8 @@ export const lastKelvinSeconds = (batch: Batch, kelvin: number, watts: Spread = 
 /** Setting out, checking the thermometer and reading the first list; then mixing cold. */
 export const setOutSeconds = minutes(15, 25, 35);
 const mixColdSeconds = minutes(2, 3, 5);
+/** The same with all of it set out: the lists and who does what, said aloud, and the thermometer looked at. Our judgement. */
+const listsSeconds = minutes(2, 3, 5);
 /** A cut rope rests before it is wrapped; in damp air not at all. */
 export const restSeconds = (batch: Batch): Spread =>
   batch.room?.damp === true ? minutes(0, 0, 0) : minutes(10, 20, 30);
@@ -139,6 +141,12 @@ export const wrappingSeconds = (batch: Batch): Spread => {
   const by = (aMinute: number): number => (pieces / aMinute) * minute;
   return { low: by(wrapsAMinute.high), typical: by(wrapsAMinute.typical), high: by(wrapsAMinute.low) };
 };
+
+/** The same pace where everything stands ready, as it does in a rehearsal: nothing is fetched and weighed. */
+export const allSetOut = (pace: Pace): Pace => ({
+  ...pace,
+  seconds: { ...pace.seconds, mix: plus(listsSeconds, mixColdSeconds) },
+});
 
 /** Seconds that a phase is planned for: what this kitchen showed, else what is usual. */
 export const phaseSeconds = (batch: Batch, phase: TimedPhase, pace: Pace = {}): Spread =>

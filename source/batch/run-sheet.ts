@@ -71,6 +71,10 @@ export const shifted = (sheet: RunSheet, seconds: number): RunSheet => ({
   })),
 });
 
+/** Counted from the moment at which its first phase begins. */
+export const fromItsBeginning = (sheet: RunSheet): RunSheet =>
+  shifted(sheet, -(sheet.phases[0]?.startsAt ?? 0));
+
 /** The planned phase; undefined where a sheet from elsewhere has none. */
 export const planned = (sheet: RunSheet, phase: string): PlannedPhase | undefined =>
   sheet.phases.find((one) => one.phase === phase);

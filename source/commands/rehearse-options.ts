@@ -8,11 +8,14 @@ import {
 } from '../rehearsal/surprises.js';
 import { type Message, message } from '../texts/message.js';
 import { flag, text } from './options.js';
+import { readStart, type Start } from './start-time.js';
 
 export type RehearseOptions = {
   readonly seed: number;
   readonly pace: number;
   readonly surprise: SurpriseName | null;
+  /** When the real pulling is to be. */
+  readonly at: Start | null;
   readonly auto: boolean;
   readonly headless: boolean;
   readonly json: boolean;
@@ -51,19 +54,26 @@ const surpriseOf = (given: string | undefined, seed: number): SurpriseName | nul
 const isMessage = (value: unknown): value is Message =>
   typeof value === 'object' && value !== null && 'id' in value;
 
-/** What was asked for, or what is wrong with it. `freshSeed`: the seed when none is named. */
+const startOf = (given: string | undefined, now: number): Start | null | Message => {
+  if (given === undefined) return null;
+  const start = readStart(given, now);
+  return 'problem' in start ? start.problem : start.value;
+};
+
+/** What was asked for, or what is wrong with it. The seed, when none is named, is drawn from `now`, milliseconds. */
 export const readRehearseOptions = (
   given: Readonly<Record<string, unknown>>,
-  freshSeed: number,
+  now: number,
 ): RehearseOptions | Message => {
-  const seed = seedOf(text(given.seed), freshSeed);
+  const seed = seedOf(text(given.seed), now % 100_000);
   if (isMessage(seed)) return seed;
   const pace = paceOf(text(given.pace));
   if (isMessage(pace)) return pace;
   const surprise = surpriseOf(text(given.surprise), seed);
   if (isMessage(surprise)) return surprise;
+  const at = startOf(text(given.at), now);
+  if (isMessage(at)) return at;
   const [auto, headless, json] = [flag(given.auto), flag(given.headless), flag(given.json)];
   if (headless && !auto) return message('rehearsal.bad.headless');
-  if (json && !headless) return message('rehearsal.bad.json');
-  return { seed, pace, surprise, auto, headless, json };
+  return { seed, pace, surprise, at, auto, headless, json };
 };

@@ -3,6 +3,7 @@ import { hazardById } from '../cook/hazards/table.js';
 import type { SurpriseName } from '../rehearsal/surprises.js';
 import type { RehearsalVerdict } from '../rehearsal/verdict.js';
 import { beside, wrapped } from '../sheets/layout.js';
+import type { PullTime } from '../sheets/run-sheet.js';
 import { type Message, message, type TextId, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
 
@@ -12,11 +13,20 @@ const hazardName = (id: string): Message =>
 const head = (cook: Cook, verdict: RehearsalVerdict, surprise: SurpriseName | null): Message =>
   message('rehearsal.title', { recipe: cook.batch.recipe.name, seed: verdict.seed, surprise });
 
+/** Hands on it so early or late; by the clock where the plan is for one. */
+const pullingOf = ({ at, plannedAt }: { at: number; plannedAt: number }, pull: PullTime | null): Message =>
+  message('rehearsal.pulling', {
+    at,
+    plannedAt,
+    clock: pull === null ? null : { at: pull.at, twelve: pull.twelve },
+  });
+
 /** What a rehearsal came to, for people: one text, ending in a newline. */
 export const rehearsalText = (
   cook: Cook,
   verdict: RehearsalVerdict,
   surprise: SurpriseName | null,
+  pull: PullTime | null,
   printer: Printer,
 ): string => {
   const say = (said: Message): string => words(said, printer);
@@ -30,6 +40,7 @@ export const rehearsalText = (
   return `${[
     ...wrapped(say(head(cook, verdict, surprise))),
     say(message('rehearsal.took', verdict)),
+    ...(verdict.pulling === null ? [] : wrapped(say(pullingOf(verdict.pulling, pull)))),
     ...(verdict.rest === null ? [] : wrapped(say(message('rehearsal.rest', verdict.rest)))),
     ...(verdict.hands === null ? [] : wrapped(say(message('rehearsal.hands', verdict.hands)))),
     ...(verdict.answered === null ? [] : wrapped(say(message('rehearsal.answered', verdict.answered)))),

@@ -1,10 +1,12 @@
 import { join } from 'node:path';
+import type { Cook } from '../cook/cook.js';
 import { dataFolder, makeFolder } from '../files/folder.js';
 import { journalPath, newCookId } from '../journal/list.js';
 import { fastClock } from '../rehearsal/clock.js';
 import { rehearse } from '../rehearsal/rehearse.js';
 import { RehearsedSession } from '../rehearsal/rehearsed-session.js';
 import { simulatedCook } from '../rehearsal/simulated-cook.js';
+import type { Truth } from '../rehearsal/table.js';
 import { rehearsalVerdict } from '../rehearsal/verdict.js';
 import { LineMode } from '../screen/line-mode.js';
 import { wrapped } from '../screen/lines.js';
@@ -19,6 +21,7 @@ import { type ExitCode, fail } from './io.js';
 import { exampleRecipe, type Loaded, load } from './named.js';
 import { flag, parse, text } from './options.js';
 import { type RehearseOptions, readRehearseOptions } from './rehearse-options.js';
+import { type RehearsalPlan, rehearsalPlan } from './rehearse-plan.js';
 import { rehearsalJson, rehearsalText } from './rehearse-report.js';
 import type { World } from './world.js';
 
@@ -38,26 +41,39 @@ const help = `
                      power-cut, early-touch, burning-smell, or any (default: none)
     --seed N         the same number makes the same rehearsal
     --pace N         1 to 60 times as fast (default 20)
+    --at 15:00       when the real pulling starts: the result tells clock times (also "tomorrow 15:00")
     --kitchen FILE   where it is cooked (default: the saved kitchen)
     --auto           the pot types the readings
     --plain          lines instead of the full screen; --quiet no bell; --no-color
     --headless       with --auto: a simulated person, no screen
-    --json           with --headless: journal and result as one JSON object
+    --json           journal and result as one JSON object; the lines before it go to standard error
 `;
 
 /** The pot is looked at so often, milliseconds of the wall. */
 const lookEveryMilliseconds = 200;
 
-const headless = ({ recipe, kitchen }: Loaded, options: RehearseOptions, world: World): ExitCode => {
-  const { seed, surprise } = options;
-  const { cook, truth } = rehearse({ recipe, kitchen, seed, surprise, version: world.version });
+/** What the rehearsal came to, as it was asked for. */
+const resultOf = (
+  cook: Cook,
+  truth: Truth,
+  { surprise, json }: RehearseOptions,
+  { pull }: RehearsalPlan,
+  world: World,
+): string => {
   const verdict = rehearsalVerdict(cook, truth, surprise);
-  const printer = printerOf(cook);
-  world.out(
-    options.json
-      ? `${JSON.stringify(rehearsalJson(cook, verdict, surprise, printer))}\n`
-      : rehearsalText(cook, verdict, surprise, printer),
-  );
+  const printer = printerOf(cook, world);
+  return json
+    ? `${JSON.stringify(rehearsalJson(cook, verdict, surprise, printer))}\n`
+    : rehearsalText(cook, verdict, surprise, pull, printer);
+};
+
+const headless = (loaded: Loaded, options: RehearseOptions, world: World): ExitCode => {
+  const { recipe, kitchen } = loaded;
+  const { seed, surprise, at } = options;
+  const plan = rehearsalPlan(loaded, at);
+  const { runSheet } = plan;
+  const { cook, truth } = rehearse({ recipe, kitchen, seed, surprise, runSheet, version: world.version });
+  world.out(resultOf(cook, truth, options, plan, world));
   return 0;
 };
 
@@ -65,17 +81,21 @@ type Opened = { readonly rehearsed: RehearsedSession; readonly finish: () => Pro
 
 /** The rehearsal on its fast clock; `finish` closes it and says what it came to. */
 const openRehearsal = async (
-  { recipe, kitchen }: Loaded,
-  { seed, surprise, pace, auto }: RehearseOptions,
+  loaded: Loaded,
+  options: RehearseOptions,
   world: World,
 ): Promise<Opened | ExitCode> => {
+  const { recipe, kitchen } = loaded;
+  const { seed, surprise, pace, auto, at } = options;
   const clock = fastClock(machineClock, pace);
   // Apart from the real cooks: an unfinished rehearsal is never offered as a cook.
   const folder = join(dataFolder(world.env), 'rehearsals');
   await makeFolder(folder);
   const path = journalPath(folder, newCookId(new Date(machineClock.wall())));
   if (path === null) return fail(world, 1, message('command.failed', { what: folder }));
-  const opening = { recipe, kitchen, runSheet: null, seed, version: world.version, from: null };
+  const plan = rehearsalPlan(loaded, at);
+  const { runSheet } = plan;
+  const opening = { recipe, kitchen, runSheet, seed, version: world.version, from: null };
   const started = await startKept(path, opening, clock);
   if ('problem' in started) return fail(world, 1, started.problem);
   const { session } = started;
@@ -87,8 +107,7 @@ const openRehearsal = async (
     finish: async () => {
       clearInterval(timer);
       await session.close();
-      const verdict = rehearsalVerdict(session.cook, table.truth(), surprise);
-      return rehearsalText(session.cook, verdict, surprise, printerOf(session.cook));
+      return resultOf(session.cook, table.truth(), options, plan, world);
     },
   };
 };
@@ -98,18 +117,20 @@ const byLines = async (loaded: Loaded, options: RehearseOptions, world: World): 
   if (typeof opened === 'number') return opened;
   const { rehearsed, finish } = opened;
   const { seed, pace } = options;
+  // The result alone goes to standard output where a program reads it.
+  const say = options.json ? world.err : world.out;
   const columns = (): number | null => (world.stdout.isTTY ? (world.stdout.columns ?? 80) : null);
   const opening = words(
     message('rehearsal.opened', { recipe: loaded.recipe.name, seed, pace }),
-    printerOf(rehearsed.cook),
+    printerOf(rehearsed.cook, world),
   );
   const width = columns();
-  world.out(`${width === null ? opening : wrapped(opening, width)}\n`);
+  say(`${width === null ? opening : wrapped(opening, width)}\n`);
   const mode = new LineMode({
     session: rehearsed,
-    printerNow: () => printerOf(rehearsed.cook),
+    printerNow: () => printerOf(rehearsed.cook, world),
     lines: linesOf(world.stdin),
-    write: world.out,
+    write: say,
     columns,
     prompts: world.stdin.isTTY === true,
     pace,
@@ -118,7 +139,8 @@ const byLines = async (loaded: Loaded, options: RehearseOptions, world: World): 
   try {
     await mode.run();
   } finally {
-    world.out(`\n${await finish()}`);
+    say('\n');
+    world.out(await finish());
   }
   return 0;
 };
@@ -142,6 +164,7 @@ const onScreen = async (
   try {
     exit = await terminal.cook({
       session: rehearsed,
+      language: world.language,
       pace: options.pace,
       quiet: settings.quiet,
       onHappening: (listener) => {
@@ -172,6 +195,7 @@ export const run = async (argv: readonly string[], world: World): Promise<number
       surprise: string,
       seed: string,
       pace: string,
+      at: string,
       auto: boolean,
       plain: boolean,
       quiet: boolean,
@@ -184,7 +208,7 @@ export const run = async (argv: readonly string[], world: World): Promise<number
   const [recipe = exampleRecipe, extra] = given;
   if (extra !== undefined)
     return fail(world, 2, message('command.too-many', { found: extra, command: 'rehearse' }));
-  const options = readRehearseOptions(flags, machineClock.wall() % 100_000);
+  const options = readRehearseOptions(flags, machineClock.wall());
   if ('id' in options) return fail(world, 2, options);
   const loaded = await load(recipe, text(flags.kitchen), world);
   if (typeof loaded === 'number') return loaded;

@@ -1,9 +1,9 @@
 import type { Spread } from '../batch/batch.js';
+import { plannedFor } from '../batch/planned-for.js';
 import type { RunSheet } from '../batch/run-sheet.js';
 import { headline } from '../cook/candy.js';
 import type { Cook } from '../cook/cook.js';
 import { type PhaseId, phaseIds } from '../recipe/recipe.js';
-import { plannedFor } from './planned-time.js';
 import type { Instant } from './walk.js';
 
 /** One stretch in which a phase was the headline, seconds since the opening. */

@@ -1,3 +1,4 @@
+import type { RunSheet } from '../batch/run-sheet.js';
 import type { Advice } from '../cook/advice.js';
 import { advise } from '../cook/advise.js';
 import type { Cook } from '../cook/cook.js';
@@ -22,6 +23,8 @@ export type RehearsalOptions = {
   readonly seed: number;
   readonly surprise: SurpriseName | null;
   readonly version: string;
+  /** What it is held against, seconds since the opening. */
+  readonly runSheet?: RunSheet | null;
   readonly habits?: Habits;
   /** Looks on after everything typed, with what was advised before and after it. */
   readonly onTyped?: (moment: Moment) => void;
@@ -54,8 +57,8 @@ const mostMoments = 4000;
 /** Somebody at a pot looks at it this often. */
 const looksUpSeconds = 5;
 
-export const rehearsalOpening = ({ recipe, kitchen, seed, version }: RehearsalOptions) =>
-  ({ kind: 'opened', recipe, kitchen, runSheet: null, seed, version, from: null }) as const;
+export const rehearsalOpening = ({ recipe, kitchen, seed, version, runSheet = null }: RehearsalOptions) =>
+  ({ kind: 'opened', recipe, kitchen, runSheet, seed, version, from: null }) as const;
 
 /**
  * A whole rehearsal without a screen: a simulated person reads the advice and types ordinary words through the real

@@ -1,3 +1,6 @@
+import type { Spread } from '../batch/batch.js';
+import { plannedFor } from '../batch/planned-for.js';
+import { planned, type RunSheet } from '../batch/run-sheet.js';
 import type { Advice } from '../cook/advice.js';
 import { advise } from '../cook/advise.js';
 import type { Cook } from '../cook/cook.js';
@@ -10,15 +13,15 @@ import { type PhaseId, phaseIds } from '../recipe/recipe.js';
 import { handLimitCelsius } from '../sugar/skin.js';
 import type { Stage } from '../sugar/stages.js';
 import { type Message, message } from '../texts/message.js';
-import { usualPhases } from './person/paces.js';
 import { type Surprise, type SurpriseName, surprises } from './surprises.js';
 import type { Truth } from './table.js';
 
 export type PhaseTime = {
   readonly phase: PhaseId;
   readonly seconds: number;
-  readonly plannedSeconds: number | null;
-  /** Longer than the longest that is usual. */
+  /** By the run sheet it was opened with, else what is usual; null: nobody plans it. */
+  readonly planned: Spread | null;
+  /** Longer than the longest that is planned for. */
   readonly late: boolean;
 };
 
@@ -49,6 +52,8 @@ export type RehearsalVerdict = {
   readonly ended: boolean;
   readonly stopped: boolean;
   readonly phases: readonly PhaseTime[];
+  /** When the hands went in and when the run sheet had them; null: they did not, or there was no plan. */
+  readonly pulling: { readonly at: number; readonly plannedAt: number } | null;
   readonly answered: Answered | null;
   readonly warnings: readonly Met[];
   readonly rest: {
@@ -138,6 +143,7 @@ const walk = (log: readonly Happened[], end: number) => {
   const standing = new Map<string, Standing>();
   const met: Met[] = [];
   const spent = new Map<PhaseId, number>();
+  const began = new Map<PhaseId, number>();
   let before: Advice | null = null;
 
   const leave = (id: string, { level, at, withinSeconds }: Standing, now: number | null): void => {
@@ -149,6 +155,7 @@ const walk = (log: readonly Happened[], end: number) => {
   const look = (now: number): Advice => {
     const advice = advise(cook, now);
     if (before !== null) spent.set(before.phase, (spent.get(before.phase) ?? 0) + now - before.now);
+    if (!began.has(advice.phase)) began.set(advice.phase, now);
     for (const { id, level } of advice.warnings) {
       const withinSeconds = hazardById(id)?.respondWithinSeconds ?? null;
       if (!standing.has(id)) standing.set(id, { level, at: now, withinSeconds });
@@ -170,23 +177,25 @@ const walk = (log: readonly Happened[], end: number) => {
     advice = look(Math.max(event.t, cook.t));
   }
   for (const [id, one] of standing) leave(id, one, null);
-  return { met: met.toSorted((one, other) => one.at - other.at), spent };
+  return { met: met.toSorted((one, other) => one.at - other.at), spent, began };
 };
 
-const phasesOf = (spent: ReadonlyMap<PhaseId, number>): readonly PhaseTime[] =>
+const phasesOf = (
+  spent: ReadonlyMap<PhaseId, number>,
+  cook: Cook,
+  sheet: RunSheet | null,
+): readonly PhaseTime[] =>
   phaseIds.flatMap((phase) => {
     const seconds = spent.get(phase);
-    const planned = usualPhases[phase];
     if (seconds === undefined || phase === 'over') return [];
-    return [
-      {
-        phase,
-        seconds,
-        plannedSeconds: planned?.seconds ?? null,
-        late: planned !== undefined && seconds > planned.most,
-      },
-    ];
+    const time = plannedFor(phase, cook, sheet)?.seconds ?? null;
+    return [{ phase, seconds, planned: time, late: time !== null && seconds > time.high }];
   });
+
+const pullingOf = (at: number | undefined, sheet: RunSheet | null): RehearsalVerdict['pulling'] => {
+  const plannedAt = sheet === null ? undefined : planned(sheet, 'pull')?.startsAt;
+  return at === undefined || plannedAt === undefined ? null : { at, plannedAt };
+};
 
 /** Warmer than the limit by more than a thermometer can tell, kelvin. Our judgement. */
 const handSlackKelvin = 2;
@@ -211,8 +220,10 @@ const changesOf = (verdict: Omit<RehearsalVerdict, 'changes'>): readonly Message
     changes.push(message('rehearsal.change.hot-hands', hands));
   for (const { id, stoodSeconds, withinSeconds } of warnings.filter(({ late }) => late))
     changes.push(message('rehearsal.change.late-warning', { id, seconds: stoodSeconds, withinSeconds }));
-  for (const { phase, seconds, plannedSeconds } of phases.filter(({ late }) => late))
-    changes.push(message('rehearsal.change.late-phase', { phase, seconds, plannedSeconds }));
+  for (const { phase, seconds, planned: time } of phases.filter(({ late }) => late))
+    changes.push(
+      message('rehearsal.change.late-phase', { phase, seconds, mostSeconds: time?.high ?? seconds }),
+    );
   return changes.length > 0 ? changes : [message('rehearsal.change.nothing')];
 };
 
@@ -224,15 +235,17 @@ export const rehearsalVerdict = (
 ): RehearsalVerdict => {
   const log = cook.log.slice(0, cook.length);
   const end = cook.t;
-  const { met, spent } = walk(log, end);
+  const { met, spent, began } = walk(log, end);
   const [opened] = log;
+  const sheet = opened?.kind === 'opened' ? opened.runSheet : null;
   const phase = advise(cook, end).phase;
   const verdict: Omit<RehearsalVerdict, 'changes'> = {
     seed: opened?.kind === 'opened' ? opened.seed : null,
     seconds: end,
     ended: phase === 'over',
     stopped: cook.stopped,
-    phases: phasesOf(spent),
+    phases: phasesOf(spent, cook, sheet),
+    pulling: pullingOf(began.get('pull'), sheet),
     answered: surprise === null ? null : answeredBy(surprises[surprise], truth.course.showedAt, log),
     warnings: met,
     rest:

@@ -1,9 +1,16 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { PassThrough } from 'node:stream';
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
+import type { RunSheet } from '../../source/batch/run-sheet.js';
 import { run } from '../../source/commands/rehearse.js';
 import type { World } from '../../source/commands/world.js';
 
 const kitchen = ['--kitchen', 'recipes/kitchens/hill-hall.yaml'];
+
+const home = mkdtempSync(join(tmpdir(), 'kettlehand-rehearse-'));
+afterAll(() => rmSync(home, { recursive: true }));
 
 const rehearses = async (...argv: readonly string[]) => {
   let [out, err] = ['', ''];
@@ -14,8 +21,9 @@ const rehearses = async (...argv: readonly string[]) => {
     err: (text) => {
       err += text;
     },
-    env: { KETTLEHAND_HOME: '/nowhere' },
-    stdin: new PassThrough() as unknown as NodeJS.ReadStream,
+    env: { KETTLEHAND_HOME: home },
+    // Nobody types: the input ends at once.
+    stdin: new PassThrough().end() as unknown as NodeJS.ReadStream,
     stdout: process.stdout,
     version: 'test',
   };
@@ -37,6 +45,38 @@ describe('kettlehand rehearse --auto --headless', () => {
     expect(said.journal[0]).toMatchObject({ kind: 'opened', seed: 7 });
     expect(said.verdict.ended).toBe(true);
     expect(said.verdict.changes[0]?.text).not.toBe('');
+  });
+
+  it('is held against the run sheet of its plan, which travels in the first event', async () => {
+    const { out } = await rehearses('--auto', '--headless', '--json', '--seed', '7', ...kitchen);
+    const { journal, verdict } = JSON.parse(out) as {
+      journal: readonly { runSheet?: RunSheet }[];
+      verdict: {
+        phases: readonly { phase: string; seconds: number; planned: { high: number } | null }[];
+        pulling: { at: number; plannedAt: number };
+      };
+    };
+    const sheet = journal[0]?.runSheet;
+    expect(sheet?.phases[0]).toMatchObject({ phase: 'mix', startsAt: 0 });
+    expect(verdict.pulling.plannedAt).toBe(sheet?.pullsAt);
+    expect(verdict.pulling.at).toBeGreaterThan(30 * 60);
+    for (const { phase, planned } of verdict.phases)
+      expect(planned, phase).toEqual(sheet?.phases.find((one) => one.phase === phase)?.seconds ?? null);
+  });
+
+  it('tells clock times where the real pulling has one', async () => {
+    const rehearse = (...more: readonly string[]) =>
+      rehearses('--auto', '--headless', '--seed', '7', ...kitchen, ...more);
+    expect((await rehearse()).out).toMatch(/Hands on it after \d.*; the plan has them after 5\d min/);
+    const { out } = await rehearse('--at', 'tomorrow 3pm');
+    expect(out).toMatch(/Hands on it at \d{1,2}:\d\d pm; the plan has them at 3:00 pm: /);
+  });
+
+  it('prints the result alone for programs, whoever typed', async () => {
+    const { code, out, err } = await rehearses('--json', '--seed', '7', ...kitchen);
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ rehearsal: true, seed: 7, verdict: { ended: false } });
+    expect(err).toMatch(/^REHEARSAL of /);
   });
 
   it('says it in words, headed as a rehearsal', async () => {
@@ -68,7 +108,8 @@ describe('bad input gets one clear sentence and exit code 2', () => {
     [['--surprise', 'fome-over'], 'Did you mean "--surprise foam-over"?'],
     [['--surprise', 'xyzzyxyzzy'], 'There is no surprise "xyzzyxyzzy". There are foam-over,'],
     [['--headless'], 'add --auto'],
-    [['--json'], 'add --auto --headless'],
+    [['--at', '2020-01-01 15:00'], 'For another day type for example --at "tomorrow 15:00".'],
+    [['--at', 'three'], '"three" is no time of day.'],
     [['no-such-recipe'], 'no-such-recipe'],
     [['mint-pull', 'again'], 'one word too many'],
   ])('%j', async (argv, said) => {

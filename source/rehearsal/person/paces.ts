@@ -1,5 +1,3 @@
-import type { PhaseId } from '../../recipe/recipe.js';
-
 /** What a step takes a person, seconds, where nothing in the pot or on the slab decides. Our judgement, from trade practice. */
 export const stepSeconds: Readonly<Record<string, number>> = {
   'mix.ready': 40,
@@ -47,25 +45,3 @@ export const questionSeconds: Readonly<Record<'pause' | 'safety' | 'reading' | '
     reading: 4,
     'what is true now': 3,
   };
-
-type Planned = { readonly seconds: number; readonly most: number };
-const minutes = (typical: number, most: number): Planned => ({ seconds: typical * 60, most: most * 60 });
-
-/**
- * How long each phase takes, where no run sheet says otherwise: the usual and the longest of trade practice. The boil
- * has the lid in it, wrapping the rest before it; setting out is not in the mixing. Typical values from home and trade
- * books, in part our judgement.
- */
-export const usualPhases: Readonly<Partial<Record<PhaseId, Planned>>> = {
-  mix: minutes(3, 5),
-  dissolve: minutes(7, 12),
-  boil: minutes(31, 50),
-  test: minutes(1.5, 6),
-  flavour: minutes(1, 2),
-  pour: minutes(0.5, 1.5),
-  fold: minutes(16, 25),
-  pull: minutes(11, 20),
-  cut: minutes(10, 20),
-  wrap: minutes(30, 45),
-  clean: minutes(10, 20),
-};

@@ -1,5 +1,6 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { wallTime } from '../../units/wall-clock.js';
 
 type Name =
   | 'foam-over'
@@ -113,17 +114,33 @@ export const rehearsalTexts = {
       : `There is no surprise ${quoted(v.found)}. Did you mean "--surprise ${v.nearest}"?`,
   'rehearsal.bad.headless':
     'A rehearsal without a screen has nobody to type: add --auto, and a simulated person does.',
-  'rehearsal.bad.json': '--json prints the result of a rehearsal without a screen: add --auto --headless.',
 
   'rehearsal.title': (v: { recipe: string; seed: number | null; surprise: Name | null }) =>
     `REHEARSAL: ${escapeForTerminal(v.recipe)}, seed ${v.seed ?? 'unknown'}, ${v.surprise === null ? 'no surprise' : `surprise ${v.surprise}`}. No candy was made.`,
   'rehearsal.took': (v: { seconds: number; ended: boolean; stopped: boolean }, p: Printer) =>
     `${p.time(v.seconds)} of cooking${v.stopped ? ', given up' : v.ended ? ', to wrapped pieces' : ', not to the end'}.`,
   'rehearsal.phase': (
-    v: { phase: string; seconds: number; plannedSeconds: number | null; late: boolean },
+    v: {
+      phase: string;
+      seconds: number;
+      planned: { low: number; typical: number; high: number } | null;
+      late: boolean;
+    },
     p: Printer,
   ) =>
-    `${v.phase.padEnd(10)}${p.time(v.seconds).padEnd(12)}${v.plannedSeconds === null ? '' : `usual ${p.time(v.plannedSeconds)}`}${v.late ? '  late' : ''}`,
+    `${v.phase.padEnd(10)}${p.time(v.seconds).padEnd(12)}${v.planned === null ? '' : `planned ${p.about(v.planned)}`}${v.late ? '  late' : ''}`,
+  /** `clock`: when the real pulling is to be, seconds since midnight. */
+  'rehearsal.pulling': (
+    v: { at: number; plannedAt: number; clock: { at: number; twelve: boolean } | null },
+    p: Printer,
+  ) => {
+    const ahead = v.plannedAt - v.at;
+    const against =
+      Math.abs(ahead) < 60 ? 'on time' : `${p.time(Math.abs(ahead))} ${ahead > 0 ? 'ahead' : 'behind'}`;
+    return v.clock === null
+      ? `Hands on it after ${p.time(v.at)}; the plan has them after ${p.time(v.plannedAt)}: ${against}.`
+      : `Hands on it at ${wallTime(v.clock.at - ahead, v.clock.twelve)}; the plan has them at ${wallTime(v.clock.at, v.clock.twelve)}: ${against}.`;
+  },
   'rehearsal.rest': (
     v: { celsius: number; windowCelsius: readonly [number, number]; stage: string; wanted: string },
     p: Printer,
@@ -175,10 +192,7 @@ export const rehearsalTexts = {
     p: Printer,
   ) =>
     `"${v.id}" stood for ${v.seconds === null ? 'the rest of the cook' : p.time(v.seconds)}${v.withinSeconds === null ? '' : `; there are ${p.time(v.withinSeconds)}`}.`,
-  'rehearsal.change.late-phase': (
-    v: { phase: string; seconds: number; plannedSeconds: number | null },
-    p: Printer,
-  ) =>
-    `${v.phase} took ${p.time(v.seconds)}${v.plannedSeconds === null ? '' : `, usually ${p.time(v.plannedSeconds)}`}: plan for it, or start earlier.`,
+  'rehearsal.change.late-phase': (v: { phase: string; seconds: number; mostSeconds: number }, p: Printer) =>
+    `${v.phase} took ${p.time(v.seconds)}, and the plan has ${p.time(v.mostSeconds)} at most: begin earlier, or find what held it up.`,
   'rehearsal.change.nothing': 'Nothing: do it like this.',
 } as const;
