@@ -2,7 +2,6 @@ import type { Batch } from '../batch/batch.js';
 import { headline } from '../cook/candy.js';
 import type { Cook } from '../cook/cook.js';
 import type { Happened } from '../cook/event.js';
-import { fold } from '../cook/step.js';
 import type { PhaseId } from '../recipe/recipe.js';
 import {
   type CandyTold,
@@ -85,10 +84,12 @@ const isRecording = (what: string): boolean => what.trim().toLowerCase() === 're
 const endOf = (spans: readonly Span[]): number =>
   spans.find(({ phase }) => phase === 'over')?.from ?? spans.at(-1)?.to ?? 0;
 
-const factsOf = (events: readonly Happened[], startedAt: string | null): Facts => {
-  const cook = fold(events);
+const factsOf = (lived: readonly Instant[], startedAt: string | null): Facts => {
+  const [begun] = lived;
+  if (begun === undefined) throw new TypeError('a story has a beginning');
+  const { cook } = lived.at(-1) ?? begun;
+  const events = cook.log.slice(0, cook.length);
   const voided = new Set(cook.voided);
-  const lived: readonly Instant[] = [...walk(events)];
   // What was taken back did not happen; what was advised because of it did.
   const settled =
     voided.size === 0
@@ -150,7 +151,11 @@ const factsOf = (events: readonly Happened[], startedAt: string | null): Facts =
  * What happened in a cook, finished or not, from its events in the order of the journal, and at most five changes for
  * next time. Pure; the same events tell the same story. Throws a TypeError if the first event is not `opened`.
  */
-export const storyOf = (events: readonly Happened[], startedAt: string | null): Story => {
-  const facts = factsOf(events, startedAt);
+export const storyOf = (events: readonly Happened[], startedAt: string | null): Story =>
+  storyAlong([...walk(events)], startedAt);
+
+/** The same of a cook that was walked through already, or of the beginning of such a walk. */
+export const storyAlong = (lived: readonly Instant[], startedAt: string | null): Story => {
+  const facts = factsOf(lived, startedAt);
   return { ...facts, changes: changesFor(facts), moments: momentsOf(facts) };
 };

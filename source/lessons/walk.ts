@@ -50,8 +50,8 @@ const isFeed = (event: Happened): boolean => event.kind === 'reading' && event.b
 
 /**
  * A cook once more, from its events: what was advised after each of them and wherever the advice changed between them.
- * Readings of a feed that come more often than every two seconds are folded without being looked at.
- * Ends with the last event. Throws a TypeError if the first event is not `opened`.
+ * Readings of a feed that come more often than every two seconds are folded without being looked at, but for the last.
+ * Ends with the last event; the walk of a list's beginning is the beginning of its walk. Throws a TypeError if the first event is not `opened`.
  */
 export function* walk(events: readonly Happened[]): Generator<Instant> {
   const [first, ...rest] = events;
@@ -59,8 +59,9 @@ export function* walk(events: readonly Happened[]): Generator<Instant> {
   let cook = openCook(first);
   let lookedAt = cook.t;
   yield { t: cook.t, cook, advice: advise(cook, cook.t), event: first };
+  const last = rest.at(-1);
   for (const event of rest) {
-    if (isFeed(event) && event.t - lookedAt < feedSeconds) {
+    if (isFeed(event) && event.t - lookedAt < feedSeconds && event !== last) {
       cook = step(cook, event);
       continue;
     }

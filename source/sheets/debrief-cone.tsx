@@ -5,22 +5,7 @@ import type { Story } from '../lessons/story.js';
 import { message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
 import { type CurveSize, curveSizes } from './debrief-curve.js';
-
-type Foreseen = { readonly t: number; readonly low: number; readonly typical: number; readonly high: number };
-
-/** The boil's forecasts up to the moment at which the pot first had to come off. */
-const foreseenOf = ({
-  track,
-  offs,
-}: Story): { readonly points: readonly Foreseen[]; readonly came: number } | null => {
-  const off = offs.find(({ askedAt }) => askedAt !== null);
-  const came = off?.askedAt ?? off?.t ?? null;
-  if (came === null) return null;
-  const points = track.flatMap(({ t, takeOffSeconds }) =>
-    takeOffSeconds === null || t > came ? [] : [{ t, ...takeOffSeconds }],
-  );
-  return points.length < 3 ? null : { points, came };
-};
+import { type Foreseen, foreseenOf, mostSeconds } from './debrief-foreseen.js';
 
 const margin = { left: 40, top: 12, right: 12, bottom: 44 } as const;
 const height = 200;
@@ -40,9 +25,7 @@ const Cone = ({
   const first = points[0]?.t ?? 0;
   const plotWidth = size.width - margin.left - margin.right;
   const plotHeight = height - margin.top - margin.bottom;
-  // A first guess may be far off: what lies beyond twice the truth is cut.
-  const most = Math.max(120, 2 * (came - first));
-  const top = Math.min(most, Math.max(came - first, ...points.map(({ high }) => high)));
+  const top = mostSeconds({ points, came });
   const x = scaleLinear().domain([first, came]).range([0, plotWidth]);
   const y = scaleLinear().domain([0, top]).range([plotHeight, 0]).clamp(true);
   const band = area<Foreseen>()

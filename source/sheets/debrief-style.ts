@@ -55,17 +55,17 @@ footer { margin-top: 1.8rem; }
 }
 @media print {
   @page { margin: 13mm; }
-  body { font-size: 10pt; line-height: 1.35; }
-  .cone svg { max-height: 46mm; }
-  th, td { padding-top: .1rem; padding-bottom: .1rem; }
+  body { font-size: 9.5pt; line-height: 1.3; }
+  .cone svg { max-height: 42mm; }
+  th, td { padding-top: .06rem; padding-bottom: .06rem; }
   main { max-width: none; padding: 0; }
   .wide { display: block; }
   .narrow { display: none; }
   h1 { font-size: 17pt; }
   h2 { margin: .8rem 0 .3rem; break-after: avoid; }
-  footer { margin-top: .6rem; }
+  footer { margin-top: .6rem; break-before: avoid; }
   footer p { margin: .1rem 0; }
-  figure, tr, li, dl, .lead, .caveat { break-inside: avoid; }
+  figure, tr, li, dl, footer, .lead, .caveat { break-inside: avoid; }
   .short { break-inside: avoid; }
   .watermark { display: block; position: fixed; top: 42%; left: 0; right: 0; text-align: center; transform: rotate(-28deg); font-size: 64pt; font-weight: 700; letter-spacing: .08em; color: rgba(163, 54, 11, .13); }
   body, svg { -webkit-print-color-adjust: exact; print-color-adjust: exact; }

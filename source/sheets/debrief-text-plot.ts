@@ -4,6 +4,7 @@ import { message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
 import { alarmsOf, type CurveFrame, curveFrame, curveScales, minuteTicks } from './debrief-frame.js';
 import { sheetColumns } from './layout.js';
+import { textAxis } from './text-axis.js';
 
 const numberColumn = 5;
 const nameColumn = 12;
@@ -80,32 +81,39 @@ const labels = (frame: CurveFrame, story: Story, printer: Printer) => {
 
 const axis = (frame: CurveFrame, width: number): readonly string[] => {
   const { x } = curveScales(frame, width - 1, 1);
-  const ruler = Array.from({ length: width }, () => '-');
-  const numbers = Array.from({ length: width + 4 }, () => ' ');
-  for (const seconds of minuteTicks(frame, 8)) {
-    const column = Math.round(x(seconds));
-    ruler[column] = '+';
-    [...String(seconds / 60)].forEach((digit, index) => {
-      numbers[column + index] = digit;
-    });
-  }
-  return [ruler.join(''), numbers.join('').trimEnd()];
+  return textAxis(
+    minuteTicks(frame, 8).map((seconds) => [Math.round(x(seconds)), String(seconds / 60)]),
+    width,
+  );
 };
 
-/** The phases along the top, each at its beginning, as far as its name has room. */
+/** A name may stand so many columns behind the beginning of its phase. */
+const mostShift = 4;
+
+/** The phases along the top, each at its beginning; where two have no room beside each other, the longer one's name. */
 const phaseLine = (story: Story, frame: CurveFrame, width: number, printer: Printer): string => {
   const { x } = curveScales(frame, width - 1, 1);
   const line = Array.from({ length: width }, () => ' ');
-  let free = 0;
-  for (const { phase, from, to } of story.spans) {
-    if (to <= frame.from || from >= frame.to || phase === 'over' || !isBefore(phase, 'clean')) continue;
-    const column = Math.max(free, Math.round(x(Math.max(from, frame.from))));
+  const isFree = (column: number, length: number): boolean =>
+    column + length <= width &&
+    line.slice(Math.max(0, column - 1), column + length + 1).every((one) => one === ' ');
+  const shown = story.spans
+    .filter(({ phase, from, to }) => to > frame.from && from < frame.to && isBefore(phase, 'clean'))
+    .map(({ phase, from, to }) => {
+      const start = Math.max(from, frame.from);
+      return { phase, start, seconds: Math.min(to, frame.to) - start };
+    })
+    .toSorted((one, other) => other.seconds - one.seconds);
+  for (const { phase, start } of shown) {
     const name = words(message(`phase.${phase}`), printer);
-    if (column + name.length > width || column - Math.round(x(from)) > 4) continue;
+    const begins = Math.round(x(start));
+    const column = Array.from({ length: mostShift + 1 }, (_, shift) => begins + shift).find((one) =>
+      isFree(one, name.length),
+    );
+    if (column === undefined) continue;
     [...name].forEach((letter, index) => {
       line[column + index] = letter;
     });
-    free = column + name.length + 1;
   }
   return line.join('').trimEnd();
 };
@@ -130,13 +138,17 @@ const legend = (story: Story, printer: Printer): string => {
 };
 
 /**
- * The curve in plain characters, lines of at most 78 columns; null where there is nothing to draw. Temperatures at the
+ * The curve in plain characters, lines of at most `columns`; null where there is nothing to draw. Temperatures at the
  * left as the thermometer shows them, stages at the right where they begin today.
  */
-export const textPlot = (story: Story, printer: Printer): readonly string[] | null => {
+export const textPlot = (
+  story: Story,
+  printer: Printer,
+  columns = sheetColumns,
+): readonly string[] | null => {
   const frame = curveFrame(story);
   if (frame === null) return null;
-  const width = sheetColumns - numberColumn - 2 - nameColumn;
+  const width = columns - numberColumn - 2 - nameColumn;
   const { left, right, window, broken } = labels(frame, story, printer);
   const grid: Grid = Array.from({ length: rows }, (_, row) =>
     Array.from({ length: width }, (__, column) =>
@@ -154,16 +166,16 @@ export const textPlot = (story: Story, printer: Printer): readonly string[] | nu
     ...body,
     ...axis(frame, width).map((line) => `${indent}${line}`),
     `${indent}${words(message('debrief.plot.axis'), printer)}; = ${words(message('debrief.plot.break'), printer)}`,
-    ...wrapLegend(`${indent}${legend(story, printer)}`, indent.length),
+    ...wrapLegend(`${indent}${legend(story, printer)}`, indent.length, columns),
   ];
 };
 
 /** The legend breaks between its entries only. */
-const wrapLegend = (line: string, indent: number): readonly string[] => {
+const wrapLegend = (line: string, indent: number, columns: number): readonly string[] => {
   const lines: string[] = [];
   for (const entry of line.trimStart().split('   ')) {
     const last = lines.at(-1);
-    if (last !== undefined && last.length + 3 + entry.length <= sheetColumns)
+    if (last !== undefined && last.length + 3 + entry.length <= columns)
       lines[lines.length - 1] = `${last}   ${entry}`;
     else lines.push(`${' '.repeat(indent)}${entry}`);
   }

@@ -2,6 +2,7 @@ import type { Story } from '../lessons/story.js';
 import { type Message, message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
 import { type DebriefDocument, type DebriefTable, debriefDocument } from './debrief-document.js';
+import { textCone } from './debrief-text-cone.js';
 import { textPlot } from './debrief-text-plot.js';
 import { beside, sheetColumns, wrapped } from './layout.js';
 
@@ -45,11 +46,24 @@ const changeLines = ({ changes }: DebriefDocument, say: (said: Message) => strin
         ...wrapped(`     ${say(because)}`, sheetColumns, 5),
       ]);
 
-/** The debrief for a terminal, lines of at most 78 columns; what to change comes last, where the eye is. */
-export const debriefText = (story: Story, printer: Printer, damage: readonly Message[] = []): string => {
+/** Wider than this a drawing says nothing more. */
+const mostColumns = 120;
+
+/**
+ * The debrief for a terminal, lines of at most 78 columns, its drawings as wide as `columns` up to 120; what to change
+ * comes last, where the eye is.
+ */
+export const debriefText = (
+  story: Story,
+  printer: Printer,
+  damage: readonly Message[] = [],
+  columns = sheetColumns,
+): string => {
   const say = (said: Message): string => words(said, printer);
   const sheet = debriefDocument(story, damage);
-  const plot = textPlot(story, printer);
+  const wide = Math.min(mostColumns, Math.max(sheetColumns, columns));
+  const plot = textPlot(story, printer, wide);
+  const cone = textCone(story, printer, wide);
   return [
     ...(sheet.rehearsal === null ? [] : [`*** ${say(sheet.rehearsal)} ***`]),
     ...wrapped(say(sheet.title)),
@@ -64,7 +78,14 @@ export const debriefText = (story: Story, printer: Printer, damage: readonly Mes
     ...sheet.result.flatMap(({ label, value }) =>
       beside(`${gap}${say(label)}`, say(value), labelColumn + gap.length),
     ),
-    ...sheet.tables.flatMap((table) => ['', say(table.heading), ...tableLines(table, say)]),
+    ...sheet.tables.flatMap((table) => [
+      '',
+      say(table.heading),
+      ...(table.heading.id === 'debrief.heading.forecast'
+        ? [...(cone ?? []), ...(cone === null ? [] : [''])]
+        : []),
+      ...tableLines(table, say),
+    ]),
     ...(sheet.remarks.length === 0
       ? []
       : [

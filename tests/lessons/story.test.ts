@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { orderOf, rightActs } from '../../source/lessons/right-acts.js';
-import { storyOf } from '../../source/lessons/story.js';
+import { storyAlong, storyOf } from '../../source/lessons/story.js';
+import { walk } from '../../source/lessons/walk.js';
 import { surpriseNames } from '../../source/rehearsal/surprises.js';
 import { blind, hall, opened, Play } from '../cook/play.js';
 import { eventsOf, fair, fairStory, fairWith, rehearsed, startedAt } from './cooks-told.js';
@@ -192,12 +193,24 @@ describe('an overshot batch', () => {
 
 describe('a cook that is not whole', () => {
   it('is told as far as it went, wherever it stops', () => {
-    const all = eventsOf(fair);
-    for (let length = 1; length <= all.length; length += 5) {
-      const story = storyOf(all.slice(0, length), null);
+    const lived = [...walk(eventsOf(fair))];
+    for (let length = 1; length <= lived.length; length += 1) {
+      const story = storyAlong(lived.slice(0, length), null);
       expect(story.state).toBe(story.phase === 'over' ? 'finished' : 'unfinished');
       expect(story.candy === null).toBe(story.pouredAt === null);
+      expect(story.changes.length).toBeLessThanOrEqual(5);
     }
+  });
+
+  it('is told from its beginning as from that part of the whole walk', () => {
+    const all = eventsOf(fair);
+    const part = all.slice(0, 40);
+    const end = part.at(-1)?.seq;
+    const lived = [...walk(all)];
+    const upTo = lived.slice(0, lived.findIndex(({ event }) => event?.seq === end) + 1);
+    const { cook: _, batch: __, ...along } = storyAlong(upTo, null);
+    const { cook: ___, batch: ____, ...alone } = storyOf(part, null);
+    expect(along).toEqual(alone);
   });
 
   it('has no curve, no peak and no candy with no readings', () => {

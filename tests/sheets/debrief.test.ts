@@ -50,6 +50,40 @@ describe('the debrief in a terminal', () => {
     expect(told).toContain('- hard ball');
   });
 
+  it('names the longest phases above the curve, where they begin', () => {
+    const lines = text(fairTold).split('\n');
+    const names = lines.find((line) => line.includes('boil ')) ?? '';
+    expect(names).toMatch(/dissolve +boil +fold/);
+    const poured = lines.find((line) => /250 \+.*\|/.test(line))?.lastIndexOf('|') ?? 0;
+    expect(Math.abs(names.indexOf('fold') - poured)).toBeLessThanOrEqual(2);
+  });
+
+  it('draws as wide as the terminal, up to 120 columns, and writes no wider than before', () => {
+    for (const [columns, widest] of [
+      [40, 78],
+      [79, 79],
+      [119, 119],
+      [300, 120],
+    ] as const) {
+      const lines = debriefText(fairTold, printerOf(fairTold.cook), [], columns).split('\n');
+      const longest = Math.max(...lines.map((line) => line.length));
+      expect(longest).toBeLessThanOrEqual(widest);
+      expect(longest).toBeGreaterThan(widest - 12);
+    }
+  });
+
+  it('draws the forecast’s own track: what it said all along, against what came', () => {
+    const lines = text(fairTold).split('\n');
+    const from = lines.indexOf('What the forecast said');
+    const plot = lines.slice(from + 1, from + 10);
+    // It began a little low and met what came at the end, at nought minutes.
+    const first = (mark: string) => plot.findIndex((line) => line[7] === mark);
+    expect(first('o')).toBeGreaterThanOrEqual(first('*') === -1 ? 0 : first('*'));
+    expect(plot.at(-1)).toMatch(/^ {4}0 \+.*o$/);
+    expect(plot.join('\n')).toMatch(/\*{3}/);
+    expect(text(half)).not.toContain('as foreseen at that time');
+  });
+
   it('says when and how hot it came off, what came of it, and what to change', () => {
     const told = text(fairTold);
     expect(told).toContain('112 pieces, 804 g');

@@ -117,6 +117,8 @@ export const debriefTexts = {
   'debrief.plot.break': 'finer scale above this line',
   'debrief.plot.axis': 'minutes since the cook opened',
   'debrief.plot.foreseen': 'minutes to the take-off, as foreseen at that time; shaded: 8 times in 10',
+  'debrief.plot.text-foreseen': 'minutes to the take-off, as foreseen at that time',
+  'debrief.plot.band': '8 times in 10',
   'debrief.plot.came': 'what it turned out to be',
   'debrief.plot.unit': (v: { unit: string }) => `°${v.unit}`,
   'debrief.plot.alt': (v: { peak: number | null; window: Pair; minutes: number }, p: Printer) =>

@@ -1,0 +1,32 @@
+import type { Story } from '../lessons/story.js';
+
+/** Seconds to the take-off as foreseen at `t` (seconds since the opening), an 80 % interval. */
+export type Foreseen = {
+  readonly t: number;
+  readonly low: number;
+  readonly typical: number;
+  readonly high: number;
+};
+
+/** The forecast's own track, and when the pot had to come off. */
+export type ForeseenTrack = { readonly points: readonly Foreseen[]; readonly came: number };
+
+/** With fewer there is nothing to follow. */
+const leastPoints = 3;
+
+/** The boil's forecasts up to the moment at which the pot first had to come off; null where it said too little. */
+export const foreseenOf = ({ track, offs }: Pick<Story, 'track' | 'offs'>): ForeseenTrack | null => {
+  const off = offs.find(({ askedAt }) => askedAt !== null);
+  const came = off?.askedAt ?? off?.t ?? null;
+  if (came === null) return null;
+  const points = track.flatMap(({ t, takeOffSeconds }) =>
+    takeOffSeconds === null || t > came ? [] : [{ t, ...takeOffSeconds }],
+  );
+  return points.length < leastPoints ? null : { points, came };
+};
+
+/** The top of a drawing of it, seconds. A first guess may be far off: what lies beyond twice the truth is cut. */
+export const mostSeconds = ({ points, came }: ForeseenTrack): number => {
+  const whole = came - (points[0]?.t ?? 0);
+  return Math.min(Math.max(120, 2 * whole), Math.max(whole, ...points.map(({ high }) => high)));
+};
