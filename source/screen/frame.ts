@@ -168,7 +168,7 @@ const fromAfar = (ctx: Context, size: Size): readonly Line[] | null => {
   const { advice, input } = ctx.shown;
   if (viewShown(advice, input.view) !== 'far' || panel(ctx, size.columns) !== null) return null;
   const body = far(ctx, size, size.rows - farFrameRows);
-  return body === null ? null : [badges(ctx, size.columns), ...body, keysRow(ctx, size.columns)];
+  return body === null ? null : [badges(ctx, size.columns), ...body.lines, keysRow(ctx, size.columns)];
 };
 
 export type Frame = {

@@ -68,3 +68,34 @@ export const seenArcMinutes = (
     readonly distance?: number;
   },
 ): number => arcMinutes((capitalRows(size, ascii) * screen.heightMillimetres) / rows, distance);
+
+/** Windows that people have, as characters. */
+const windows = [
+  { columns: 80, rows: 24 },
+  { columns: 100, rows: 30 },
+  { columns: 120, rows: 36 },
+  { columns: 120, rows: 40 },
+  { columns: 160, rows: 48 },
+  { columns: 200, rows: 60 },
+] as const;
+
+const sizes = ['slim', 'small', 'large', 'huge'] as const;
+
+/** The heights of all letters in all windows: a table in Markdown, for docs/LEGIBILITY.md. */
+export const heightsMarkdown = (): string => {
+  const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
+  const seen = (height: number, distance = twoMetres): string => arcMinutes(height, distance).toFixed(1);
+  const capital = (size: LetterSize): string => `${size}: ${capitalRows(size, false)} rows`;
+  return [
+    row(['window', 'one row', ...sizes.map(capital), 'ASCII']),
+    row(['---', '---:', ...sizes.map(() => '---:'), '---:']),
+    ...windows.map(({ columns, rows }) =>
+      row([
+        `${columns}x${rows}`,
+        `${(laptop.heightMillimetres / rows).toFixed(2)} mm, ${seen(laptop.heightMillimetres / rows)}'`,
+        ...sizes.map((size) => `${seenArcMinutes(size, { rows }).toFixed(1)}'`),
+        `${seenArcMinutes('small', { rows, ascii: true }).toFixed(1)}'`,
+      ]),
+    ),
+  ].join('\n');
+};

@@ -110,9 +110,9 @@ const inAscii: Readonly<Record<string, string>> = {
   '…': '...',
 };
 
-/** Text for a terminal that shows nothing but ASCII; what has no like is a question mark. */
+/** Text for a terminal that shows nothing but ASCII, its lines kept; what has no like is a question mark. */
 export const toAscii = (text: string): string =>
   text
     .normalize('NFKD')
     .replaceAll(/\p{M}/gu, '')
-    .replaceAll(/[^\u0020-\u007e]/gu, (sign) => inAscii[sign] ?? '?');
+    .replaceAll(/[^\n\u0020-\u007e]/gu, (sign) => inAscii[sign] ?? '?');

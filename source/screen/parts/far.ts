@@ -27,7 +27,7 @@ const shoutOf = (ctx: Context): { readonly text: string; readonly look: Look } =
 };
 
 /** How large, from the most to the least; height decides, and at one height width. */
-type Letters = NumberSizes & { readonly shout: LetterSize };
+export type Letters = NumberSizes & { readonly shout: LetterSize };
 const letters: readonly Letters[] = [
   { shout: 'huge', digits: 'huge', labels: 'slim' },
   { shout: 'huge', digits: 'large', labels: 'slim' },
@@ -41,8 +41,8 @@ const letters: readonly Letters[] = [
   { shout: 'slim', digits: 'slim', labels: 'line' },
 ];
 
-/** The least of the heights that have to be read from afar, on the screen that we count with. */
-const seenOf = ({ shout, digits }: Letters, rows: number, ascii: boolean): number =>
+/** The least of the heights that have to be read from afar, on the screen that we count with, minutes of arc. */
+export const seenOf = ({ shout, digits }: Letters, rows: number, ascii: boolean): number =>
   Math.min(...[shout, digits].map((size) => seenArcMinutes(size, { rows, ascii })));
 
 /** A question beside the shout: also where the step itself asks it, for its sentence does not stand here. */
@@ -53,64 +53,85 @@ const asked = (ctx: Context, width: number): readonly Line[] => {
 };
 
 type Under = {
-  /** Never left out. */
-  readonly needed: readonly Line[];
   /** For somebody who stands nearer; goes first. */
-  readonly extra: readonly Line[];
+  readonly say: readonly Line[];
+  /** A list in the step: what has no room is counted as missing, never dropped in silence. */
+  readonly list: readonly Line[];
+  /** Never left out: above the list, and below it. */
+  readonly before: readonly Line[];
+  readonly after: readonly Line[];
+  /** The step's own precautions: they are no warnings, and go last before the view itself does. */
+  readonly cautions: readonly Line[];
 };
 
 const under = (ctx: Context, width: number, rows: number): Under => {
   const { advice } = ctx.shown;
-  const questions = asked(ctx, width);
   const isAsked = questionShown(ctx.shown)?.text.id === advice.say.id;
   const due = advice.timers.some((timer) => timer.due) ? timers(ctx, width) : [];
   return {
-    extra: isAsked ? [] : wrap([span(ctx.say(advice.say), 'plain')], width),
-    needed: [
-      ...reply(ctx, width),
-      ...questions,
-      ...items(ctx, width),
-      ...advice.cautions.flatMap((one) => caution(ctx, one, width)),
-      ...due,
-      ...warnings(ctx, width, Math.max(4, Math.floor(rows / 3))),
-    ],
+    say: isAsked ? [] : wrap([span(ctx.say(advice.say), 'plain')], width),
+    before: [...reply(ctx, width), ...asked(ctx, width)],
+    list: items(ctx, width),
+    cautions: advice.cautions.flatMap((one) => caution(ctx, one, width)),
+    after: [...due, ...warnings(ctx, width, Math.max(4, Math.floor(rows / 3)))],
   };
+};
+
+/** How much stands below the letters, from all of it to what must not be missed. */
+const amounts = ['all', 'without say', 'without list', 'least'] as const;
+type Amount = (typeof amounts)[number];
+
+const below = (ctx: Context, parts: Under, amount: Amount): readonly Line[] => {
+  const { say, before, list, cautions, after } = parts;
+  const isListed = list.length === 0 || amount === 'all' || amount === 'without say';
+  return [
+    ...(amount === 'all' ? say : []),
+    ...before,
+    ...(isListed ? list : [[span(ctx.say(message('far.list')), 'caution')]]),
+    ...(amount === 'least' ? [] : cautions),
+    ...after,
+  ];
 };
 
 const margin = 2;
 const widestText = 120;
 
+export type Far = { readonly lines: readonly Line[]; readonly letters: Letters };
+
 /**
  * What is needed from two metres and nothing else: the numbers, the shout, and what must not be missed. Exactly `rows`
  * rows at most `size.columns` wide; null where what must not be missed has no room beside letters of any size.
  */
-export const far = (ctx: Context, size: Size, rows: number): readonly Line[] | null => {
+export const far = (ctx: Context, size: Size, rows: number): Far | null => {
   const width = size.columns - 2 * margin;
   const textWidth = Math.min(width, widestText);
   const shout = shoutOf(ctx);
-  const { needed, extra } = under(ctx, textWidth, rows);
-  const set = (one: Letters, withExtra: boolean): readonly Line[] | null => {
+  const parts = under(ctx, textWidth, rows);
+  const set = (one: Letters, amount: Amount): readonly Line[] | null => {
     const numbers = farNumbers(ctx, one, width);
     const call = typed(ctx, one.shout, width) ?? written(ctx, shout.text, one.shout, width, shout.look);
     if (numbers === null || call === null) return null;
-    const above = [...numbers, ...(numbers.length === 0 ? [] : [blank, blank]), ...call];
-    const below = [...(withExtra ? extra : []), ...needed];
-    const between = rows - above.length - below.length;
+    const small = below(ctx, parts, amount);
+    const spare = rows - numbers.length - call.length - small.length;
+    const apart = numbers.length === 0 ? [] : spare > 2 ? [blank, blank] : [blank];
+    const above = [...numbers, ...apart, ...call];
+    const between = rows - above.length - small.length;
     if (between < 0) return null;
     const lead = between > 2 ? 1 : 0;
     return [
       ...Array.from({ length: lead }, () => blank),
       ...above,
       ...Array.from({ length: between - lead }, () => blank),
-      ...below,
+      ...small,
     ];
   };
   for (const least of [preferredArcMinutes, leastArcMinutes, 0])
-    for (const withExtra of [true, false])
+    for (const amount of amounts)
       for (const one of letters) {
         if (seenOf(one, size.rows, ctx.ascii) < least) continue;
-        const lines = set(one, withExtra);
-        if (lines !== null) return lines.map((line) => [span(' '.repeat(margin)), ...line]);
+        const lines = set(one, amount);
+        if (lines !== null)
+          return { lines: lines.map((line) => [span(' '.repeat(margin)), ...line]), letters: one };
       }
   return null;
 };

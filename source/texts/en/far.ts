@@ -26,6 +26,7 @@ export const farTexts = {
   'far.middle.none': 'MIDDLE ?',
   'far.limit': (v: { unit: string }) => `HANDS BELOW ${v.unit}`,
   'far.due': 'DUE',
+  'far.list': 'There is a list to this: v shows it.',
 
   // A warning that wants an act at once has its own words for two metres; troubles have theirs.
   'far.scorch-near.shout': 'OFF THE HEAT\nNO WATER',
