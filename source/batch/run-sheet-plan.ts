@@ -41,9 +41,12 @@ export type Moment = {
   readonly between: Pair | null;
 };
 
+/** Who cooks: one who does nothing but the pot, one at the slab and some who wrap; or one person for all of it. */
+export type Crew = 'several' | 'alone';
+
 /** Whose hands are needed, from when to when. */
 export type Busy = {
-  readonly who: 'pot' | 'slab' | 'papers';
+  readonly who: 'pot' | 'slab' | 'papers' | 'alone';
   readonly batch: number;
   readonly from: number;
   readonly to: number;
@@ -67,8 +70,13 @@ export type RunPlan = {
   readonly sheets: readonly RunSheet[];
   readonly moments: readonly Moment[];
   readonly busy: readonly Busy[];
+  readonly crew: Crew;
   /** From one batch's pulling to the next; null with one batch. */
   readonly everySeconds: number | null;
+  /** How far apart batches are for either crew. */
+  readonly apartSeconds: Readonly<Record<Crew, number>>;
+  /** When the last piece is wrapped with either crew. */
+  readonly endsAtFor: Readonly<Record<Crew, number>>;
   readonly held: HeldBatch;
   readonly rest: { readonly seconds: Spread; readonly damp: boolean };
   readonly late: readonly Late[];
@@ -122,16 +130,19 @@ export const heldBatchOf = (batch: Batch, pace: Pace = {}): HeldBatch => {
   };
 };
 
-const busyOf = (batch: Batch, sheet: RunSheet, number: number): readonly Busy[] => {
-  const mixes = startOf(sheet, 'dissolve') - (planned(sheet, 'mix')?.seconds.typical ?? 0);
+/**
+ * One pair of hands has a batch from the mixing to the last cut without a break, and again for wrapping; the rest of
+ * the pieces between is for the pot, which soaked meanwhile, and for a chair.
+ */
+const busyOf = (batch: Batch, sheet: RunSheet, number: number, crew: Crew): readonly Busy[] => {
+  const setsOut = startOf(sheet, 'dissolve') - (planned(sheet, 'mix')?.seconds.typical ?? 0);
+  const mixes = number === 1 ? setsOut : setsOut + setOutSeconds.typical;
   const wraps = endsAt(sheet) - wrappingSeconds(batch).typical;
   const role = (who: Busy['who'], from: number, to: number): Busy => ({ who, batch: number, from, to });
+  if (crew === 'alone')
+    return [role('alone', mixes, startOf(sheet, 'wrap')), role('alone', wraps, endsAt(sheet))];
   return [
-    role(
-      'pot',
-      number === 1 ? mixes : mixes + setOutSeconds.typical,
-      startOf(sheet, 'fold') + potAgainSeconds,
-    ),
+    role('pot', mixes, startOf(sheet, 'fold') + potAgainSeconds),
     role('slab', startOf(sheet, 'pour'), startOf(sheet, 'wrap')),
     role('papers', Math.max(startOf(sheet, 'wrap'), wraps), endsAt(sheet)),
   ];
@@ -139,10 +150,15 @@ const busyOf = (batch: Batch, sheet: RunSheet, number: number): readonly Busy[] 
 
 /**
  * How far apart batches must be so that neither the pot, nor the hands at the slab, nor those that wrap are needed by
- * two of them at once. The one at the pot does nothing else.
+ * two of them at once: the longest that any of them is bound by one batch. The one at the pot does nothing else.
  */
-const everySecondsFor = (batch: Batch, sheet: RunSheet): number =>
-  Math.max(...busyOf(batch, sheet, 2).map(({ from, to }) => to - from)) + betweenBatchesSeconds;
+const apartFor = (batch: Batch, sheet: RunSheet, crew: Crew): number => {
+  const busy = busyOf(batch, sheet, 2, crew);
+  const bound = busy.map(({ who, from }) =>
+    Math.max(...busy.filter((one) => one.who === who).map(({ to }) => to - from)),
+  );
+  return Math.max(...bound) + betweenBatchesSeconds;
+};
 
 const momentsOf = (batch: Batch, sheet: RunSheet, number: number, pace: Pace): readonly Moment[] => {
   const off = planned(sheet, 'test');
@@ -198,10 +214,13 @@ const lateness = [5 * 60, 10 * 60] as const;
  * The run of a demonstration: `batches` cooks on one hob, the first pulled at zero, each with its moments. Pure;
  * `batches` is a whole number of 1 to `mostBatches`.
  */
-export const runPlanOf = (batch: Batch, batches = 1, pace: Pace = {}): RunPlan => {
+export const runPlanOf = (batch: Batch, batches = 1, pace: Pace = {}, crew: Crew = 'several'): RunPlan => {
   const first = runSheetOf(batch, pace);
-  const every = everySecondsFor(batch, first);
+  const apartSeconds = { several: apartFor(batch, first, 'several'), alone: apartFor(batch, first, 'alone') };
+  const every = apartSeconds[crew];
   const sheets = Array.from({ length: batches }, (_, index) => shifted(first, index * every));
+  const ends = (apart: number): number => endsAt(first) + (batches - 1) * apart;
+  const endsAtFor = { several: ends(apartSeconds.several), alone: ends(apartSeconds.alone) };
   const held = heldBatchOf(batch, pace);
   const second: Moment = {
     id: 'second',
@@ -213,12 +232,16 @@ export const runPlanOf = (batch: Batch, batches = 1, pace: Pace = {}): RunPlan =
   const moments = sheets.flatMap((sheet, index) => momentsOf(batch, sheet, index + 1, pace));
   return {
     sheets,
-    moments: [...moments, second].toSorted((one, other) => one.at - other.at),
-    busy: sheets.flatMap((sheet, index) => busyOf(batch, sheet, index + 1)),
+    // Nobody is there who could pour another batch beforehand.
+    moments: [...moments, ...(crew === 'alone' ? [] : [second])].toSorted((one, other) => one.at - other.at),
+    busy: sheets.flatMap((sheet, index) => busyOf(batch, sheet, index + 1, crew)),
+    crew,
     everySeconds: batches > 1 ? every : null,
     held,
     rest: { seconds: restSeconds(batch), damp: batch.room?.damp === true },
     late: lateness.map((seconds) => ({ seconds, pullsAt: Math.max(0, seconds - first.spareSeconds) })),
-    endsAt: endsAt(sheets.at(-1) ?? first),
+    endsAt: endsAtFor[crew],
+    apartSeconds,
+    endsAtFor,
   };
 };

@@ -24,6 +24,7 @@ const help = `
     --at 15:00  the run sheet: counted back from when the pulling starts before the audience
                 (also 3:30pm, "2026-11-28 15:00")
     --batches N with --at: so many cooks on one hob, one after the other
+    --alone     with --at: one person does all of it, so the batches stand further apart
     --card      one page for the wall, for a power cut or a dead laptop; with --html a page to print
     --explain   formulas, inputs, sources, uncertainty
     --json      one JSON object
@@ -47,6 +48,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       explain: { type: 'boolean' },
       at: string,
       batches: string,
+      alone: { type: 'boolean' },
       card: { type: 'boolean' },
       html: { type: 'boolean' },
     },
@@ -74,6 +76,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       explain: flag(given.explain),
       at: text(given.at),
       batches: text(given.batches),
+      alone: flag(given.alone),
       card: flag(given.card),
       html: flag(given.html),
     },

@@ -18,6 +18,8 @@ export type PlanOptions = {
   /** When the pulling begins in front of the audience. */
   readonly at?: string | undefined;
   readonly batches?: string | undefined;
+  /** One person does all of it. */
+  readonly alone?: boolean | undefined;
   readonly card?: boolean | undefined;
   readonly html?: boolean | undefined;
 };

@@ -146,6 +146,19 @@ const momentLines = (input: RunSheetInput, moment: Moment, printer: Printer): re
   ];
 };
 
+/** What the same batches come to for the other crew, in numbers. */
+const otherCrew = ({ plan, pull }: Pick<RunSheetInput, 'plan' | 'pull'>): Message => {
+  const { crew, apartSeconds, endsAtFor } = plan;
+  const { at, twelve } = pull;
+  return crew === 'alone'
+    ? message('run.with-help', {
+        apartSeconds: apartSeconds.several,
+        end: at + endsAtFor.several,
+        twelve,
+      })
+    : message('run.alone', { apartSeconds: apartSeconds.alone, end: at + endsAtFor.alone, twelve });
+};
+
 const lateLines = ({ plan, pull }: RunSheetInput, printer: Printer): readonly string[] => {
   const { twelve } = pull;
   const planned = { at: pull.at, twelve };
@@ -157,7 +170,7 @@ const lateLines = ({ plan, pull }: RunSheetInput, printer: Printer): readonly st
         planned,
       }),
     ),
-    ...(plan.everySeconds === null ? [] : [message('run.late.batches'), message('run.alone')]),
+    ...(plan.everySeconds === null ? [] : [message('run.late.batches'), otherCrew({ plan, pull })]),
     message('run.early'),
     message('run.late.never'),
   ];
@@ -179,6 +192,7 @@ export const runSheetText = (input: RunSheetInput, printer: Printer): string => 
     spareSeconds: plan.sheets[0]?.spareSeconds ?? 0,
     batches: plan.sheets.length,
     everySeconds: plan.everySeconds,
+    crew: plan.crew,
   });
   const notice =
     shortNotice === null
@@ -210,7 +224,9 @@ export const runSheetJson = ({ batch, plan, pull }: RunSheetInput) => ({
   date: pull.date,
   pullsAtSecondOfDay: pull.at,
   batches: plan.sheets.length,
+  crew: plan.crew,
   everySeconds: plan.everySeconds === null ? null : whole(plan.everySeconds),
+  apartSeconds: { several: whole(plan.apartSeconds.several), alone: whole(plan.apartSeconds.alone) },
   moments: plan.moments.map((moment) => ({
     id: moment.id,
     phase: moment.phase,

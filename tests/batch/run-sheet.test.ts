@@ -138,6 +138,30 @@ describe('several batches on one hob', () => {
       }
   });
 
+  it('never needs one person twice at once who does it all, and says how much further apart that is', () => {
+    for (const name of recipeNames)
+      for (const kitchen of [hall, { ...hall, room: { celsius: 18, humidity: 0.75 } }]) {
+        const plan = runPlanOf(batchOf(recipe(name), kitchen), 3, {}, 'alone');
+        const { busy, apartSeconds, everySeconds } = plan;
+        expect(new Set(busy.map(({ who }) => who))).toEqual(new Set(['alone']));
+        const inOrder = busy.toSorted((one, other) => one.from - other.from);
+        inOrder.forEach(({ from }, index) => {
+          expect(from, name).toBeGreaterThanOrEqual(inOrder[index - 1]?.to ?? Number.NEGATIVE_INFINITY);
+        });
+        expect(everySeconds).toBe(apartSeconds.alone);
+        expect(apartSeconds.alone).toBeGreaterThan(apartSeconds.several + 20 * minute);
+        // Lit only when the batch before is wrapped: nobody leaves a pot on the heat to wrap.
+        const lit = moment(plan, 'light', 2)?.at ?? Number.NaN;
+        expect(lit, name).toBeGreaterThan(moment(plan, 'end', 1)?.at ?? Number.NaN);
+        expect(plan.endsAt).toBe(moment(plan, 'end', 3)?.at);
+      }
+  });
+
+  it('asks no helper of one who is alone', () => {
+    expect(moment(runPlanOf(batch, 2, {}, 'alone'), 'second')).toBeUndefined();
+    expect(moment(runPlanOf(batch, 2), 'second')).toBeDefined();
+  });
+
   it('lights the hob for the next only when the pot of the one before has been poured and rinsed', () => {
     const plan = runPlanOf(batch, 3);
     for (const number of [2, 3]) {

@@ -66,10 +66,22 @@ describe('plan --at', () => {
     );
   });
 
+  it('staggers them for one person too, with the hours that help would save', async () => {
+    const { out } = await run({ at: '15:00', batches: '2', alone: true });
+    const said = out.replaceAll(/\s+/g, ' ');
+    expect(said).toMatch(/2 batches for one pair of hands, 2 h .* apart: the pot is never left/);
+    expect(said).toMatch(/With a second adult and somebody who wraps: \d+ min apart, ended near \d\d:\d\d/);
+    expect(said).not.toContain('if a helper poured one');
+    expect(said).not.toContain('two adults');
+    const one = await run({ at: '15:00', alone: true });
+    expect(one.out.replaceAll(/\s+/g, ' ')).toContain('Alone: no talking');
+  });
+
   it('staggers batches and says who is needed', async () => {
     const { out } = await run({ at: '15:00', batches: '2' });
     expect(out).toContain('batch 2: HANDS');
     expect(out.replaceAll(/\s+/g, ' ')).toMatch(/2 batches on one hob, \d+ min apart: two adults/);
+    expect(out.replaceAll(/\s+/g, ' ')).toMatch(/Alone: .* then stand 2 h .* apart and end near \d\d:\d\d/);
     const json = JSON.parse((await run({ at: '15:00', batches: '3', json: true })).out);
     expect(json.version).toBe(1);
     expect(json.runSheet).toMatchObject({ date: '2026-11-25', pullsAtSecondOfDay: 54_000, batches: 3 });
@@ -123,6 +135,7 @@ describe('plan --at', () => {
     [{ at: '15:00', batches: '-2' }, /--batches/],
     [{ at: '15:00', batches: '99' }, /"99" is none/],
     [{ batches: '2' }, /--batches belongs to --at/],
+    [{ alone: true }, /--alone belongs to --at.*--at 15:00 --alone/],
     [{ html: true }, /--html belongs to --card/],
   ];
   for (const [options, says] of wrong)

@@ -31,17 +31,26 @@ export const runSheetTexts = {
       spareSeconds: number;
       batches: number;
       everySeconds: number | null;
+      crew: 'several' | 'alone';
     },
     p: Printer,
   ) =>
     [
       `Set out at ${wallTime(v.setOut, v.twelve)}; the last piece is wrapped near ${wallTime(v.end, v.twelve)}.`,
       `The last ${minutesOf(v.spareSeconds, p)} before the pulling are kept free.`,
-      ...(v.everySeconds === null
-        ? []
-        : [
+      ...(v.crew === 'several' && v.everySeconds !== null
+        ? [
             `${v.batches} batches on one hob, ${minutesOf(v.everySeconds, p)} apart: two adults, one who does nothing but the pot and one at the slab, and hands that wrap.`,
-          ]),
+          ]
+        : []),
+      ...(v.crew === 'alone' && v.everySeconds !== null
+        ? [
+            `${v.batches} batches for one pair of hands, ${minutesOf(v.everySeconds, p)} apart: the pot is never left, so nothing else is done until a batch is cut, and the next is mixed when this one is wrapped. The pot is washed while the pieces rest.`,
+          ]
+        : []),
+      ...(v.crew === 'alone'
+        ? ['Alone: no talking from the quiet on, and somebody else keeps children and audience back.']
+        : []),
     ].join(' '),
   'run.paced': ({ from }: { from: 'trade' | 'kitchen' }) =>
     from === 'kitchen'
@@ -126,7 +135,10 @@ export const runSheetTexts = {
   'run.late.batches': 'Every later batch waits as long: its hob is lit when the slab will be free.',
   'run.late.never': 'Never: a hotter ring for the last degrees, or hands before the middle is measured.',
   'run.early': 'Early: leave it folded on the slab, covered, and measure it again before hands.',
-  'run.alone': 'Alone: light the hob for the next batch only when the last piece of this one is cut.',
+  'run.alone': (v: { apartSeconds: number; end: number; twelve: boolean }, p: Printer) =>
+    `Alone: one pair of hands cannot wrap or pull beside a pot that is never left. The batches then stand ${minutesOf(v.apartSeconds, p)} apart and end near ${wallTime(v.end, v.twelve)}; --alone prints that sheet.`,
+  'run.with-help': (v: { apartSeconds: number; end: number; twelve: boolean }, p: Printer) =>
+    `With a second adult and somebody who wraps: ${minutesOf(v.apartSeconds, p)} apart, ended near ${wallTime(v.end, v.twelve)}.`,
 
   'run.bad.time': ({ found }: { found: string }) =>
     `${quoted(found)} is no time of day. Type for example --at 15:00, --at 3:30pm, --at "tomorrow 15:00" or --at "2026-11-28 15:00".`,
@@ -145,5 +157,5 @@ export const runSheetTexts = {
   'run.bad.batches': ({ found, most }: { found: string; most: number }) =>
     `--batches needs a whole number from 1 to ${most}, and ${quoted(found)} is none. Type for example --batches 2.`,
   'run.bad.alone': ({ option }: { option: string }) =>
-    `--${option} belongs to ${option === 'html' ? '--card' : '--at'}. Type for example ${option === 'html' ? '--card --html' : '--at 15:00 --batches 2'}.`,
+    `--${option} belongs to ${option === 'html' ? '--card' : '--at'}. Type for example ${option === 'html' ? '--card --html' : `--at 15:00 ${option === 'alone' ? '--alone' : '--batches 2'}`}.`,
 } as const;
