@@ -1,6 +1,7 @@
 import type { Pair } from '../batch/batch.js';
 import { usualRoomCelsius } from '../batch/candy.js';
 import { effectOf } from '../batch/effect.js';
+import { advise } from '../cook/advise.js';
 import { headline } from '../cook/candy.js';
 import type { Cook } from '../cook/cook.js';
 import { type Firmness, firmnessAt, spreadKelvin } from '../sugar/glass.js';
@@ -92,7 +93,8 @@ export const offsOf = (instants: readonly Instant[]): readonly OffTold[] => {
     const leaves = !wasOff && isOff(cook) && !wasPoured;
     const pours = event !== null && !wasPoured && cook.pouredAt !== null && !wasOff && !leaves;
     if (before !== null && (leaves || (pours && before.cook.readingsTaken > 0))) {
-      const celsius = before.advice.temperature?.celsius ?? null;
+      // What was believed at the last look is some seconds old.
+      const celsius = advise(before.cook, t).temperature?.celsius ?? null;
       offs.push({
         t,
         celsius,

@@ -1,4 +1,5 @@
 import { mostGramsForHands } from '../batch/yield.js';
+import { handLimit } from '../cook/phases/gates.js';
 import { type Message, message } from '../texts/message.js';
 import { nearEndOf } from './near-end.js';
 import type { Facts } from './story.js';
@@ -33,6 +34,7 @@ const worth = {
   shareHigh: 1,
   pieceOff: 0.15,
   variation: 0.2,
+  slowShare: 1.1,
 } as const;
 
 const reported = ({ troubles }: Facts, name: TroubleTold['name']): TroubleTold | undefined =>
@@ -44,6 +46,13 @@ const secondsIn = ({ phases }: Facts, phase: string) => phases.find((one) => one
 
 const lateBy = ({ takenOff }: Facts): number =>
   takenOff === null || takenOff.askedAt === null ? 0 : takenOff.t - takenOff.askedAt;
+
+/** Seconds of the boil for which the pot stood off the ring: for a trouble, an interruption. */
+const offWhileBoiling = ({ offs, spans }: Facts): number =>
+  spans
+    .filter(({ phase }) => phase === 'boil')
+    .flatMap(({ from, to }) => offs.map(({ t, backAt }) => Math.min(to, backAt ?? to) - Math.max(from, t)))
+    .reduce((sum, seconds) => sum + Math.max(0, seconds), 0);
 
 /** How long a warning of silence stood, on top of the silence that raised it. */
 const stood = ({ raisedAt, endedAt }: { raisedAt: number; endedAt: number | null }, end: number): number =>
@@ -77,7 +86,12 @@ const rules: readonly Rule[] = [
         ? null
         : {
             action: message('debrief.change.hands-too-hot'),
-            because: message('debrief.because.hands-too-hot', { at: hot.raisedAt }),
+            because: message('debrief.because.hands-too-hot', {
+              at: hot.raisedAt,
+              celsius:
+                facts.readings.findLast(({ of, t }) => of === 'middle' && t <= hot.raisedAt)?.celsius ?? null,
+              limitCelsius: handLimit(facts.cook),
+            }),
           };
     },
   },
@@ -92,6 +106,7 @@ const rules: readonly Rule[] = [
             action: message('debrief.change.wrong-order', { name: wrong.name }),
             because: message('debrief.because.wrong-order', {
               name: wrong.name,
+              at: wrong.at,
               acts: wrong.acts.map(({ act }) => act),
             }),
           };
@@ -363,12 +378,16 @@ const rules: readonly Rule[] = [
     find: (facts) => {
       const boil = secondsIn(facts, 'boil');
       if (boil?.planned == null || boil.against !== 'slower') return null;
+      // Who fights foam or a scorched bottom is not to be told to heat more.
+      if ((['foam', 'overflow', 'scorched'] as const).some((name) => reported(facts, name))) return null;
+      const seconds = boil.seconds - offWhileBoiling(facts);
+      if (seconds <= worth.slowShare * boil.planned.high) return null;
       return {
         action: message('debrief.change.boil-time', {
           waterGrams: facts.batch.boil.waterToBoilAwayGrams[0],
         }),
         because: message('debrief.because.boil-time', {
-          seconds: boil.seconds,
+          seconds,
           high: boil.planned.high,
         }),
       };
@@ -474,16 +493,18 @@ const rules: readonly Rule[] = [
   {
     id: 'weigh-and-count',
     source: 'our judgement',
-    find: ({ state, yield: { weighedGrams }, pieces: { counted } }) =>
-      state !== 'finished' || (weighedGrams !== null && counted !== null)
-        ? null
-        : {
-            action: message('debrief.change.weigh-and-count', {
-              weigh: weighedGrams === null,
-              count: counted === null,
-            }),
-            because: message('debrief.because.weigh-and-count'),
-          },
+    find: ({ state, rehearsal, yield: { weighedGrams, expectedGrams }, pieces: { counted, expected } }) => {
+      if (state !== 'finished' || rehearsal || (weighedGrams !== null && counted !== null)) return null;
+      const missing = { weigh: weighedGrams === null, count: counted === null };
+      return {
+        action: message('debrief.change.weigh-and-count', missing),
+        because: message('debrief.because.weigh-and-count', {
+          ...missing,
+          grams: expectedGrams,
+          pieces: expected,
+        }),
+      };
+    },
   },
 ];
 

@@ -36,20 +36,22 @@ export type DebriefDocument = {
 
 const nothing = message('debrief.nothing');
 
-const wrongs = ({ troubles, warnings }: Story): number =>
-  troubles.length + warnings.filter(({ level }) => level !== 'note').length;
+const wrongs = ({ troubles, warnings }: Story): { readonly troubles: number; readonly warnings: number } => ({
+  troubles: troubles.length,
+  warnings: warnings.filter(({ level }) => level !== 'note').length,
+});
 
 const leadOf = (story: Story): Message => {
   const { state, seconds, candy, yield: yields, pieces, phase } = story;
   if (state === 'unfinished') return message('debrief.unfinished', { phase, seconds });
-  if (state === 'given up') return message('debrief.lead.given-up', { phase, seconds, count: wrongs(story) });
+  if (state === 'given up') return message('debrief.lead.given-up', { phase, seconds, ...wrongs(story) });
   return message('debrief.lead.finished', {
     pieces: pieces.counted,
     grams: yields.weighedGrams,
     firmness: candy?.firmness ?? null,
     moisture: candy?.moisture ?? null,
     seconds,
-    count: wrongs(story),
+    ...wrongs(story),
   });
 };
 

@@ -17,9 +17,14 @@ const wholeTicks = (from: number, to: number, count: number): readonly number[] 
     .ticks(count)
     .filter(Number.isInteger);
 
+/** While the pot is off nothing is foreseen: what is older than this is not drawn on, seconds. */
+const freshSeconds = 75;
+
 /** What was foreseen last at that moment. */
-const lastBefore = (points: readonly Foreseen[], t: number): Foreseen | undefined =>
-  points.findLast((one) => one.t <= t) ?? points[0];
+const lastBefore = (points: readonly Foreseen[], t: number): Foreseen | undefined => {
+  const last = points.findLast((one) => one.t <= t);
+  return last !== undefined && t - last.t <= freshSeconds ? last : undefined;
+};
 
 /**
  * The forecast's own track in plain characters, lines of at most `columns`: minutes to the take-off as foreseen all

@@ -168,6 +168,20 @@ describe('troubles', () => {
       expect(endedAt ?? raisedAt).toBeGreaterThanOrEqual(raisedAt);
   });
 
+  it('does not ask for more heat where it foamed over', () => {
+    expect(changes(rehearsed('foam-over'))).not.toContain('slow-boil');
+  });
+
+  it('asks nobody to count the pieces of a rehearsal, and everybody else with the number that was expected', () => {
+    expect(changes(rehearsed('foam-over'))).not.toContain('weigh-and-count');
+    const uncounted = storyOf(eventsOf(fair.filter(({ typed }) => !typed.startsWith('count'))), startedAt);
+    expect(uncounted.changes.find(({ id }) => id === 'weigh-and-count')?.because.values).toMatchObject({
+      weigh: false,
+      count: true,
+      pieces: uncounted.batch.yield.pieces,
+    });
+  });
+
   it('puts people before candy', () => {
     expect(changes(rehearsed('early-touch'))[0]).toBe('burn');
   });

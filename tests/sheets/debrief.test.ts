@@ -90,7 +90,9 @@ describe('the debrief in a terminal', () => {
     expect(told).toMatch(/Off the heat\s+at 33:25, 24\d °F/);
     expect(told).toMatch(/Weighed\s+804 g, 8\d % of the \d+ g/);
     expect(told).toContain('Next time');
+    expect(told).toMatch(/No trouble\s+was reported\./);
     expect(told).not.toContain('REHEARSAL');
+    expect(text(foamed)).toMatch(/2 troubles reported, \d warnings raised/);
   });
 
   it('tells an unfinished cook as far as it went', () => {

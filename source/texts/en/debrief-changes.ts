@@ -42,6 +42,8 @@ const actWords: Readonly<Record<string, string>> = {
 };
 export const actWord = (act: string): string => actWords[act] ?? act;
 
+type Span = { readonly low: number; readonly high: number };
+
 const degreesEach = (value: number): string => String(Number(value.toFixed(2)));
 
 /** What to do otherwise next time; beside each, why and the number behind it. */
@@ -52,12 +54,15 @@ export const debriefChangeTexts = {
     `Hot sugar reached skin at ${p.clock(v.at)} (${v.phase})${v.first === null ? '; the journal does not say what was done first' : `; ${p.time(v.first)} until the first thing was done`}. Cool running water starts at once and runs 20 minutes.`,
   'debrief.change.hands-too-hot':
     'Tools only until the middle has been measured below the limit, each time it was warmed.',
-  'debrief.because.hands-too-hot': (v: { at: number }, p: Printer) =>
-    `At ${p.clock(v.at)} hands were let in while the middle read above their limit.`,
+  'debrief.because.hands-too-hot': (
+    v: { at: number; celsius: number | null; limitCelsius: number },
+    p: Printer,
+  ) =>
+    `At ${p.clock(v.at)} hands were let in while the middle read ${v.celsius === null ? 'above' : `${p.degrees(v.celsius)}, above`} their limit of ${p.degrees(v.limitCelsius)}.`,
   'debrief.change.wrong-order': (v: { name: string }) =>
     `Rehearse "${troubleName(v.name)}" once: ${firstActs[v.name] ?? 'the first act first'}.`,
-  'debrief.because.wrong-order': (v: { name: string; acts: readonly string[] }, p: Printer) =>
-    `What was done, in order: ${p.list(v.acts.map(actWord))}.`,
+  'debrief.because.wrong-order': (v: { name: string; at: number; acts: readonly string[] }, p: Printer) =>
+    `What was done from ${p.clock(v.at)} on, in order: ${p.list(v.acts.map(actWord))}.`,
   'debrief.change.slow-answer': (v: { name: string }) =>
     `Say before the cook who acts first on "${troubleName(v.name)}", and rehearse it.`,
   'debrief.because.slow-answer': (v: { name: string; seconds: number; within: number }, p: Printer) =>
@@ -65,7 +70,7 @@ export const debriefChangeTexts = {
   'debrief.change.unattended':
     'One adult at the pot who does nothing else; whoever types asks for a reading.',
   'debrief.because.unattended': (v: { times: number; seconds: number }, p: Printer) =>
-    `Silence while the pot was on raised a warning ${v.times === 1 ? 'once' : `${v.times} times`}; the longest went on for ${p.time(v.seconds)} after it.`,
+    `Silence while the pot was on raised a warning ${v.times === 1 ? 'once' : `${v.times} times`}${v.seconds < 10 ? '' : `; the longest went on for ${p.time(v.seconds)} after it`}.`,
   'debrief.change.boil-over': (v: { litres: number | null }, p: Printer) =>
     v.litres === null
       ? 'Lower the heat when the foam is half way up the pot, and butter the rim.'
@@ -74,7 +79,7 @@ export const debriefChangeTexts = {
     v: { name: string; at: number; neededLitres: number; haveLitres: number | null },
     p: Printer,
   ) =>
-    `It ${v.name === 'overflow' ? 'ran over' : 'foamed up'} at ${p.clock(v.at)}; with its foam this batch wants ${p.litres(v.neededLitres)}${v.haveLitres === null ? '' : ` and the pot holds ${p.litres(v.haveLitres)}`}.`,
+    `It ${v.name === 'overflow' ? 'ran over' : 'foamed up'} at ${p.clock(v.at)}; with its foam this batch wants ${p.litres(v.neededLitres)}${v.haveLitres === null ? '' : ` and the pot holds ${p.litres(v.haveLitres)}${v.haveLitres < v.neededLitres ? '' : ': large enough, so it was the heat'}`}.`,
   'debrief.change.scorched': (v: { late: boolean }) =>
     v.late
       ? 'Lower heat from half way on, and scrape the bottom as you stir.'
@@ -147,7 +152,7 @@ export const debriefChangeTexts = {
   'debrief.change.boil-time': (v: { waterGrams: number }, p: Printer) =>
     `A stronger setting until the last degrees, or less water at the start: ${p.grams(v.waterGrams)} had to boil away.`,
   'debrief.because.boil-time': (v: { seconds: number; high: number }, p: Printer) =>
-    `The boil took ${p.time(v.seconds)}; more than ${p.time(v.high)} is rare.`,
+    `It boiled for ${p.time(v.seconds)} on the ring; more than ${p.time(v.high)} is rare.`,
   'debrief.change.slow-fold': 'Pour it out wider: a thinner layer cools sooner.',
   'debrief.because.slow-fold': (v: { seconds: number; high: number }, p: Printer) =>
     `Cooling and folding took ${p.time(v.seconds)}; up to ${p.time(v.high)} is usual.`,
@@ -179,5 +184,12 @@ export const debriefChangeTexts = {
     `Wrapping took ${p.time(v.seconds)}; one person needs up to ${p.time(v.high)} with the rest before it.`,
   'debrief.change.weigh-and-count': (v: { weigh: boolean; count: boolean }) =>
     `${v.weigh ? 'Weigh the whole ("weigh 512g")' : ''}${v.weigh && v.count ? ' and count' : ''}${!v.weigh && v.count ? 'Count' : ''}${v.count ? ' the pieces ("count 63")' : ''}.`,
-  'debrief.because.weigh-and-count': 'Without it the yield and the pieces of the next batch stay a guess.',
+  'debrief.because.weigh-and-count': (
+    v: { weigh: boolean; grams: Span; count: boolean; pieces: Span },
+    p: Printer,
+  ) =>
+    `Without it the next plan can only guess again: ${p.list([
+      ...(v.weigh ? [`${p.grams(v.grams.low)} to ${p.grams(v.grams.high)}`] : []),
+      ...(v.count ? [`${Math.round(v.pieces.low)} to ${Math.round(v.pieces.high)} pieces`] : []),
+    ])}.`,
 } as const;

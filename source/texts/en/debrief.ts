@@ -42,6 +42,13 @@ const inBrackets = ([low, high]: Pair, p: Printer): string => {
 const gramsEach = (value: number, p: Printer): string => p.grams(value);
 
 /** The debrief: what happened in a cook. */
+/** What people reported, and what the program warned of by itself. */
+const wentWrong = ({ troubles, warnings }: { troubles: number; warnings: number }, p: Printer): string => {
+  const reported =
+    troubles === 0 ? 'no trouble was reported' : `${p.count(troubles, 'trouble', 'troubles')} reported`;
+  return warnings === 0 ? reported : `${reported}, ${p.count(warnings, 'warning', 'warnings')} raised`;
+};
+
 export const debriefTexts = {
   ...debriefChangeTexts,
   ...cooksTexts,
@@ -73,7 +80,8 @@ export const debriefTexts = {
       firmness: string | null;
       moisture: number | null;
       seconds: number;
-      count: number;
+      troubles: number;
+      warnings: number;
     },
     p: Printer,
   ) => {
@@ -86,10 +94,12 @@ export const debriefTexts = {
         ? []
         : [`${v.firmness} by the numbers, about ${p.percent(v.moisture)} water`];
     const all = [...made, ...is].join(', ');
-    return `${all === '' ? 'Cooked to the end' : capital(all)}. ${v.count === 0 ? 'No trouble was reported.' : `${p.count(v.count, 'thing', 'things')} went wrong on the way.`}`;
+    return `${all === '' ? 'Cooked to the end' : capital(all)}. ${capital(wentWrong(v, p))}.`;
   },
-  'debrief.lead.given-up': (v: { phase: string; seconds: number; count: number }, p: Printer) =>
-    `Given up after ${p.time(v.seconds)}${v.count === 0 ? '' : `; ${p.count(v.count, 'thing', 'things')} went wrong on the way`}.`,
+  'debrief.lead.given-up': (
+    v: { phase: string; seconds: number; troubles: number; warnings: number },
+    p: Printer,
+  ) => `Given up after ${p.time(v.seconds)}; ${wentWrong(v, p)}.`,
 
   'debrief.heading.curve': 'The curve',
   'debrief.heading.forecast': 'What the forecast said',
