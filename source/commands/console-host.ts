@@ -39,14 +39,19 @@ export const consoleHost = ({ quiet, color, language }: ConsoleHostOptions): Hos
       const asked = await terminal.ask({ questions: firstRunQuestions, problem: firstRunProblem, printer });
       return 'exit' in asked ? { left: exitCodes[asked.exit] } : answerFirstRun(asked.answers);
     },
-    lead: async ({ session, notes }) => {
+    lead: async ({ session, notes }, feed) => {
       for (const note of notes) {
         const left = await tell(note);
         if (left !== null) return left.left;
       }
-      return exitCodes[
-        await terminal.cook({ session, language, quiet, onHappening: (listener) => session.onGap(listener) })
-      ];
+      const onHappening = (listener: () => void) => {
+        const stops = [session.onGap(listener), feed?.onChange(listener)];
+        return () => {
+          for (const stop of stops) stop?.();
+        };
+      };
+      const notices = () => feed?.notices() ?? [];
+      return exitCodes[await terminal.cook({ session, language, quiet, notices, onHappening })];
     },
     close: () => terminal.close(),
   };

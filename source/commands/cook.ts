@@ -3,10 +3,14 @@ import { batchOf } from '../batch/batch-of.js';
 import { headline } from '../cook/candy.js';
 import { dataFolder, makeFolder } from '../files/folder.js';
 import { sweepLeftovers } from '../files/sweep.js';
+import { cannotTail } from '../files/tail.js';
+import { readProblem, troubleOf } from '../files/trouble.js';
 import { writeWhole } from '../files/write.js';
 import { journalPath, newCookId, unfinishedCook } from '../journal/list.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { kitchenToYaml } from '../kitchen/write.js';
+import type { Feed } from '../session/feed.js';
+import { feedFrom } from '../session/feed-from.js';
 import { machineClock } from '../session/machine.js';
 import { cookOf, type Started, startKept } from '../session/start.js';
 import { type Message, message } from '../texts/message.js';
@@ -26,6 +30,9 @@ const help = `
     $ kettlehand cook mint-pull           another recipe, by name
     $ kettlehand cook ./mine.yaml         your own, by path
     $ kettlehand cook mint-pull --plain   line by line: any terminal, a pipe, a screen reader
+    $ kettlehand cook mint-pull --feed readings.txt
+                                          a logging thermometer beside the keyboard: lines that are
+                                          appended to a file, or written into a named pipe (mkfifo)
 
   Leads a cook from the cold pot to wrapped pieces. Every answer is saved at once; leave by any means,
   start again, and it goes on where it stood.
@@ -33,6 +40,7 @@ const help = `
   Options
     --kitchen FILE   where it is cooked (default: the saved kitchen)
     --at 15:00       when the pulling starts before an audience: says how far ahead or behind the cook is
+    --feed PATH      take lines of a growing file or a named pipe as readings: 238, 238f or 114.5c a line
     --plain          lines instead of the full screen
     --quiet          no bell
     --no-color       no colour (so does NO_COLOR in the environment)
@@ -110,23 +118,44 @@ const begin = async (
   return (await host.tell(started.problem)) ?? { left: 1 };
 };
 
+/** Lead with the feed beside the keyboard, for as long as the person stays. */
+const leadWith = async (host: Host, started: Started, path: string | undefined): Promise<number> => {
+  if (path === undefined) return host.lead(started, null);
+  const { feed, end } = feedFrom(started.session, path, machineClock);
+  try {
+    return await host.lead(started, feed satisfies Feed);
+  } finally {
+    await end();
+  }
+};
+
+/** What is wrong with the path of a feed from the start; one that is not there yet is waited for. */
+const feedRefused = async (path: string | undefined): Promise<{ problem: Message; code: 1 | 2 } | null> => {
+  if (path === undefined) return null;
+  if (path.trim() === '') return { problem: message('feed.bad.empty'), code: 2 };
+  const error = await cannotTail(path);
+  if (error === null) return null;
+  const isOther = troubleOf(error) === 'notAFile';
+  return { problem: isOther ? message('feed.bad.kind', { path }) : readProblem(error, path), code: 1 };
+};
+
 /** An unfinished cook is offered first; then a new one begins. */
 const cookWith = async (
   host: Host,
   loaded: Loaded,
   start: Start | null,
-  isNew: boolean,
+  given: { readonly isNew: boolean; readonly feed: string | undefined },
   world: World,
 ): Promise<number> => {
   const folder = join(dataFolder(world.env), 'cooks');
   await makeFolder(folder);
   await sweepLeftovers(folder, machineClock.wall());
-  const resumed = isNew ? null : await resume(host, folder);
+  const resumed = given.isNew ? null : await resume(host, folder);
   const started = resumed ?? (await begin(host, loaded, start, folder, world));
   if (hasLeft(started)) return started.left;
   try {
     await started.session.attend();
-    return await host.lead(started);
+    return await leadWith(host, started, given.feed);
   } finally {
     await started.session.close();
   }
@@ -140,6 +169,7 @@ export const run = async (argv: readonly string[], world: World): Promise<number
     {
       kitchen: { type: 'string' },
       at: { type: 'string' },
+      feed: { type: 'string' },
       plain: boolean,
       new: boolean,
       quiet: boolean,
@@ -152,6 +182,9 @@ export const run = async (argv: readonly string[], world: World): Promise<number
     return fail(world, 2, message('command.too-many', { found: extra, command: 'cook' }));
   const asked = readRun({ at: text(options.at) }, machineClock.wall());
   if ('problem' in asked) return fail(world, 2, asked.problem);
+  const feed = text(options.feed);
+  const refused = await feedRefused(feed);
+  if (refused !== null) return fail(world, refused.code, refused.problem);
   const host = await hostFor(options, world);
   if ('id' in host) return fail(world, 2, host);
   // Read before the screen is taken: what is wrong with a file is said where it stays to be read.
@@ -160,7 +193,13 @@ export const run = async (argv: readonly string[], world: World): Promise<number
   const possible = asked.value === null ? null : runOf(batchOf(loaded.recipe, loaded.kitchen), asked.value);
   if (possible !== null && 'problem' in possible) return fail(world, 2, possible.problem);
   try {
-    return await cookWith(host, loaded, asked.value?.start ?? null, flag(options.new), world);
+    return await cookWith(
+      host,
+      loaded,
+      asked.value?.start ?? null,
+      { isNew: flag(options.new), feed },
+      world,
+    );
   } finally {
     await host.close();
   }

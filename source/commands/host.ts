@@ -1,5 +1,6 @@
 import type { Cook } from '../cook/cook.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
+import type { Feed } from '../session/feed.js';
 import type { Started } from '../session/start.js';
 import type { Message } from '../texts/message.js';
 
@@ -16,8 +17,8 @@ export type Host = {
   goOn(cook: Cook, seconds: number): Promise<boolean | Left>;
   /** At most three questions, each with a default; null where nobody can be asked. */
   askKitchen(): Promise<Kitchen | Left | null>;
-  /** Lead until the person leaves; the session is closed by the caller. Returns the exit code. */
-  lead(started: Started): Promise<number>;
+  /** Lead until the person leaves, with a feed beside the keyboard or none; both are closed by the caller. The exit code. */
+  lead(started: Started, feed: Feed | null): Promise<number>;
   close(): Promise<void>;
 };
 

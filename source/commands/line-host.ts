@@ -58,7 +58,7 @@ export const lineHost = (world: World): Host => {
       }
       return answerFirstRun(answers as FirstRunAnswers);
     },
-    lead: async ({ session, notes, resumedAfter }) => {
+    lead: async ({ session, notes, resumedAfter }, feed) => {
       const { name } = session.cook.batch.recipe;
       for (const note of notes) say(note);
       say(
@@ -76,6 +76,7 @@ export const lineHost = (world: World): Host => {
         write: world.out,
         columns: () => columnsOf(world),
         prompts,
+        ...(feed === null ? {} : { onFeed: (listener) => feed.onChange(listener) }),
       });
       await mode.run();
       if (headline(session.cook) !== 'over') say(message('line.left'));

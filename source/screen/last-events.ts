@@ -62,14 +62,29 @@ const saidOf = (event: Happened): Message | null => {
 };
 
 const mostShown = 8;
+/** Back so far, readings of a feed not counted but for the newest: they would push out what people did. */
 const mostWalked = 60;
+const mostLookedAt = 1000;
+
+const isFed = (event: Happened): boolean => event.kind === 'reading' && event.by === 'feed';
+
+const walkedBack = ({ log, length }: Pick<Cook, 'log' | 'length'>): readonly Happened[] => {
+  const walked: Happened[] = [];
+  let hasFed = false;
+  for (let at = length - 1; at >= Math.max(0, length - mostLookedAt) && walked.length < mostWalked; at -= 1) {
+    const event = log[at];
+    if (event === undefined || (isFed(event) && hasFed)) continue;
+    hasFed ||= isFed(event);
+    walked.push(event);
+  }
+  return walked;
+};
 
 /** The latest events that still count, newest first. */
 export const lastEvents = (cook: Pick<Cook, 'log' | 'length'>): readonly PastEvent[] => {
-  const recent = cook.log.slice(Math.max(0, cook.length - mostWalked), cook.length);
+  const recent = walkedBack(cook);
   const voided = new Set(recent.flatMap((event) => (event.kind === 'undo' ? [event.voids] : [])));
   return recent
-    .reverse()
     .flatMap((event) => {
       const said = voided.has(event.seq) ? null : saidOf(event);
       return said === null ? [] : [{ t: event.t, said }];

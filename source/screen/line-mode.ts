@@ -18,10 +18,14 @@ export type LineModeOptions = {
   readonly pace?: number;
   /** Calls back when something happened that nobody typed, with what is to be said of it; returns how to stop. */
   readonly onHappening?: (listener: (said: readonly Message[]) => void) => () => void;
+  /** Calls back after each reading of a feed, with what is to be said of the feed itself; returns how to stop. */
+  readonly onFeed?: (listener: (said: readonly Message[]) => void) => () => void;
 };
 
 /** A timer is never set for longer: advice that changes later is looked at again. */
 const longestSleepMilliseconds = 60_000;
+/** What a feed reads is said no more often than this, seconds: a screen reader shall not talk all the time. */
+const fedSeconds = 60;
 
 /**
  * The cook, led line by line: what is new is appended and nothing is written twice, so that it works over any
@@ -30,6 +34,7 @@ const longestSleepMilliseconds = 60_000;
 export class LineMode {
   #before: Advice | null = null;
   #timer: NodeJS.Timeout | null = null;
+  #fedAt = Number.NEGATIVE_INFINITY;
   readonly #options: LineModeOptions;
 
   constructor(options: LineModeOptions) {
@@ -52,6 +57,7 @@ export class LineMode {
       this.#show(session.advice(), said.length === 0);
       this.#prompt();
     });
+    const stopFeed = this.#options.onFeed?.((said) => this.#fed(said));
     this.#show(session.advice(), false);
     this.#prompt();
     for await (const line of lines) {
@@ -63,6 +69,7 @@ export class LineMode {
     stopListening();
     stopWatching();
     stopHappening?.();
+    stopFeed?.();
     if (this.#timer !== null) clearTimeout(this.#timer);
   }
 
@@ -80,6 +87,22 @@ export class LineMode {
     }
     this.#show(outcome.advice, true);
     if (outcome.saved === 'held') this.#say(message('line.held'), '    ');
+  }
+
+  /** Nothing is written for a reading that changes nothing. */
+  #fed(said: readonly Message[]): void {
+    const advice = this.#options.session.advice();
+    const printer = this.#options.printerNow();
+    const meaning = advice.now - this.#fedAt < fedSeconds || advice.readAt === null ? null : advice.meaning;
+    const isNews = linesBetween(this.#before, advice, printer).length > 0;
+    if ((said.length > 0 || meaning !== null) && this.#options.prompts) this.#options.write('\n');
+    for (const one of said) this.#say(one, '~  ');
+    if (meaning !== null) {
+      this.#say(meaning, '    ');
+      this.#fedAt = advice.now;
+    }
+    this.#show(advice, false);
+    if (said.length > 0 || meaning !== null || isNews) this.#prompt();
   }
 
   /** Append what is new, and wake when the advice changes by itself. */

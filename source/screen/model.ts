@@ -15,6 +15,7 @@ import {
 } from './input/reducer.js';
 import { lastEvents, type PastEvent } from './last-events.js';
 import type { ConsoleSession } from './options.js';
+import { type Trace, Tracer } from './trace.js';
 import { nextGlance } from './waking.js';
 
 /** Everything a frame shows. */
@@ -25,6 +26,8 @@ export type Shown = {
   readonly input: InputState;
   readonly events: readonly PastEvent[];
   readonly saving: ConsoleSession['saving'];
+  /** The cook so far, for a curve. */
+  readonly trace: Trace;
   /** Where the forecast sees the syrup in a minute, true Celsius. */
   readonly ghostCelsius: number | null;
   /** The last ring that nobody has answered with a key. */
@@ -33,6 +36,8 @@ export type Shown = {
   readonly waiting: boolean;
   /** A rehearsal's pot, as one would see it. */
   readonly sight: Message | null;
+  /** What stands to be known beside the cook itself. */
+  readonly notices: readonly Message[];
 };
 
 /** The outside that the model needs; replaced in tests. */
@@ -50,6 +55,7 @@ export type ModelOptions = {
   readonly language?: Language | undefined;
   readonly quiet: boolean;
   readonly pace: number;
+  readonly notices?: (() => readonly Message[]) | undefined;
   readonly onLeave: (how: 'left' | 'interrupted') => void;
   readonly onSuspend: () => void;
   /** The session itself broke: nothing can go on. */
@@ -65,6 +71,7 @@ const noticedMilliseconds = 400;
  * the advice names, and at most once a second while a running number is shown; otherwise it sleeps.
  */
 export class ConsoleModel {
+  readonly #tracer = new Tracer();
   #shown: Shown;
   #busy = 0;
   readonly #held: { readonly event: InputEvent; readonly at: number }[] = [];
@@ -120,6 +127,7 @@ export class ConsoleModel {
     return {
       advice,
       facts: factsOf(cook),
+      trace: this.#tracer.of(cook, advice),
       printer: printerOf(cook, language),
       input,
       events: lastEvents(cook),
@@ -128,6 +136,7 @@ export class ConsoleModel {
       rang,
       waiting: false,
       sight: session.sight?.() ?? null,
+      notices: this.options.notices?.() ?? [],
     };
   }
 

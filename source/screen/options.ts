@@ -28,6 +28,8 @@ export type CookOptions = {
   readonly quiet?: boolean;
   /** Calls back after every event that nobody typed here (a simulated pot); returns how to stop. */
   readonly onHappening?: (listener: () => void) => () => void;
+  /** What stands to be known beside the cook itself, most important first: what a feed does. */
+  readonly notices?: () => readonly Message[];
   /** Seconds of the cook per second of the wall: 1 unless a rehearsal runs fast. */
   readonly pace?: number;
 };

@@ -110,7 +110,14 @@ class InkTerminal implements Terminal {
     }
   }
 
-  async cook({ session, language, quiet = false, pace = 1, onHappening }: CookOptions): Promise<ConsoleExit> {
+  async cook({
+    session,
+    language,
+    quiet = false,
+    pace = 1,
+    notices,
+    onHappening,
+  }: CookOptions): Promise<ConsoleExit> {
     let leave: (exit: ConsoleExit) => void = () => undefined;
     let fail: (error: unknown) => void = () => undefined;
     const model = new ConsoleModel({
@@ -118,6 +125,7 @@ class InkTerminal implements Terminal {
       language,
       quiet,
       pace,
+      notices,
       outside: {
         milliseconds: () => performance.now(),
         after: (milliseconds, run) => {

@@ -2,6 +2,7 @@ import { commandTexts } from './en/commands.js';
 import { cookTexts } from './en/cook.js';
 import { debriefTexts } from './en/debrief.js';
 import { farTexts } from './en/far.js';
+import { feedTexts } from './en/feed.js';
 import { handoutTexts } from './en/handout.js';
 import { hazardTexts } from './en/hazards.js';
 import { lineTexts } from './en/lines.js';
@@ -15,6 +16,7 @@ import { typedTexts } from './en/typed.js';
 export const en = {
   ...cookTexts,
   ...debriefTexts,
+  ...feedTexts,
   ...farTexts,
   ...handoutTexts,
   ...hazardTexts,

@@ -57,6 +57,14 @@ export const warnings = (ctx: Context, width: number, most: number): readonly Li
         2,
       ),
     );
+  for (const notice of ctx.shown.notices)
+    lines.push(
+      ...wrap(
+        [span(` ${ctx.say(message('feed.badge'))} `, 'strong'), span(' '), span(ctx.say(notice), 'caution')],
+        width,
+        2,
+      ),
+    );
   const left = open.length - written;
   if (left > 0) lines.push([span(ctx.say(message('screen.more-warnings', { count: left })), 'caution')]);
   const others = ctx.shown.advice.troubles.slice(1).map(({ name }) => name);
