@@ -57,9 +57,10 @@ const backslash = 0x5c;
 const tooDeep = (bytes: Uint8Array): boolean => {
   let depth = 0;
   let inString = false;
-  for (let i = 0; i < bytes.length; i += 1) {
-    const byte = bytes[i] ?? 0;
-    if (byte === backslash && inString) i += 1;
+  let escaped = false;
+  for (const byte of bytes) {
+    if (escaped) escaped = false;
+    else if (byte === backslash && inString) escaped = true;
     else if (byte === quote) inString = !inString;
     else if (inString) continue;
     else if (openers.has(byte)) depth += 1;
@@ -72,14 +73,14 @@ const tooDeep = (bytes: Uint8Array): boolean => {
 const special = /__proto__|constructor|prototype|\\u/;
 const harmful = new Set(['__proto__', 'constructor', 'prototype']);
 
-const parsed = (text: string): unknown =>
+/** What ends in a brace, as every line with a good sum does, can be nothing else than an object. */
+const parsed = (text: string): Record<string, unknown> =>
   special.test(text)
     ? JSON.parse(text, (key, value: unknown) => (harmful.has(key) ? undefined : value))
     : JSON.parse(text);
 
-const isEntry = (value: unknown): value is Entry => {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) return false;
-  const { seq, t, at, up, kind } = value as Record<string, unknown>;
+const isEntry = (value: Readonly<Record<string, unknown>>): value is Entry => {
+  const { seq, t, at, up, kind } = value;
   return (
     Number.isSafeInteger(seq) &&
     (seq as number) >= 0 &&

@@ -83,23 +83,26 @@ const summarise = async (id: string, path: string, options: ListOptions): Promis
   };
 };
 
-/** Ids of the journals in a folder, newest first. Links, folders and odd names are passed over; no folder, no cooks. */
-const idsIn = async (folder: string): Promise<string[]> => {
+/** The journals in a folder, newest first. Links, folders and odd names are passed over; no folder, no cooks. */
+const journalsIn = async (folder: string): Promise<{ id: string; path: string }[]> => {
   const found = await readdir(folder, { withFileTypes: true }).catch(() => []);
   return found
-    .filter((file) => file.isFile() && file.name.endsWith(suffix) && isPlainName(file.name))
+    .filter((file) => file.isFile() && file.name.endsWith(suffix))
     .map((file) => file.name.slice(0, -suffix.length))
     .sort()
-    .reverse();
+    .reverse()
+    .flatMap((id) => {
+      const path = journalPath(folder, id);
+      return path === null ? [] : [{ id, path }];
+    });
 };
 
 /** The cooks in the data folder, newest first. Files without a single readable event are passed over. Never rejects. */
 export const listCooks = async (folder: string, options: ListOptions): Promise<readonly CookSummary[]> => {
-  const ids = (await idsIn(folder)).slice(0, options.most ?? listBounds.most);
+  const journals = (await journalsIn(folder)).slice(0, options.most ?? listBounds.most);
   const cooks: CookSummary[] = [];
-  for (const id of ids) {
-    const path = journalPath(folder, id);
-    const cook = path === null ? null : await summarise(id, path, options);
+  for (const { id, path } of journals) {
+    const cook = await summarise(id, path, options);
     if (cook !== null) cooks.push(cook);
   }
   return cooks;
