@@ -31,6 +31,8 @@ export type DebriefDocument = {
   readonly tables: readonly DebriefTable[];
   readonly remarks: readonly Message[];
   readonly changes: readonly { readonly action: Message; readonly because: Message }[];
+  /** What is said where there are none. */
+  readonly noChanges: Message;
   readonly foot: readonly Message[];
 };
 
@@ -76,7 +78,7 @@ const offRow = ({ takenOff, offs, cook, pouredAt, readings }: Story): readonly D
   ];
 };
 
-const candyRows = ({ peak, candy, batch }: Story): readonly DebriefRow[] => {
+const candyRows = ({ peak, candy, batch, state, pouredAt }: Story): readonly DebriefRow[] => {
   const window = batch.target.todayCelsius;
   const peakRow =
     peak === null
@@ -93,6 +95,7 @@ const candyRows = ({ peak, candy, batch }: Story): readonly DebriefRow[] => {
                     window,
                     outside: peak.outsideKelvin,
                     t: peak.t,
+                    open: state === 'unfinished' && pouredAt === null,
                   }),
           },
         ];
@@ -302,6 +305,7 @@ export const debriefDocument = (story: Story, damage: readonly Message[] = []): 
     ].filter(({ rows, whenEmpty }) => rows.length > 0 || whenEmpty !== null),
     remarks: notes.map((remark) => message('debrief.remark', remark)),
     changes: changes.slice(0, mostChanges),
+    noChanges: message('debrief.changes.none', { state: story.state }),
     foot: [message('debrief.foot'), message('debrief.foot.defer')],
   };
 };

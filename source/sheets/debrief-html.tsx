@@ -104,7 +104,7 @@ const Page = ({
           <section className="short">
             <h2>{say(message('debrief.heading.changes'))}</h2>
             {sheet.changes.length === 0 ? (
-              <p>{say(message('debrief.changes.none'))}</p>
+              <p>{say(sheet.noChanges)}</p>
             ) : (
               <ol className="changes">
                 {sheet.changes.map(({ action, because }) => (

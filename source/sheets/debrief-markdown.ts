@@ -39,7 +39,7 @@ export const debriefMarkdown = (story: Story, printer: Printer, damage: readonly
     `**${say(sheet.lead)}**`,
     ...heading(message('debrief.heading.changes')),
     ...(sheet.changes.length === 0
-      ? [say(message('debrief.changes.none'))]
+      ? [say(sheet.noChanges)]
       : sheet.changes.map(
           ({ action, because }, index) => `${index + 1}. **${say(action)}** ${say(because)}`,
         )),

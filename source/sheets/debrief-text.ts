@@ -38,9 +38,9 @@ const tableLines = (
   ];
 };
 
-const changeLines = ({ changes }: DebriefDocument, say: (said: Message) => string): string[] =>
+const changeLines = ({ changes, noChanges }: DebriefDocument, say: (said: Message) => string): string[] =>
   changes.length === 0
-    ? wrapped(`${gap}${say(message('debrief.changes.none'))}`, sheetColumns, 2)
+    ? wrapped(`${gap}${say(noChanges)}`, sheetColumns, 2)
     : changes.flatMap(({ action, because }, index) => [
         ...wrapped(`${gap}${index + 1}. ${say(action)}`, sheetColumns, 5),
         ...wrapped(`     ${say(because)}`, sheetColumns, 5),

@@ -170,13 +170,15 @@ export const debriefTexts = {
   'debrief.off.none': 'nobody said when',
   'debrief.peak.label': 'Hottest',
   'debrief.peak': (
-    v: { celsius: number; between: Pair; window: Pair; outside: number; t: number | null },
+    v: { celsius: number; between: Pair; window: Pair; outside: number; t: number | null; open: boolean },
     p: Printer,
   ) => {
     const where =
-      v.outside === 0
-        ? `within the window of ${p.dialSpan(...v.window)}`
-        : `${p.rise(Math.abs(v.outside))} ${v.outside > 0 ? 'above' : 'short of'} the window of ${p.dialSpan(...v.window)}`;
+      v.open && v.outside < 0
+        ? `so far; the window is ${p.dialSpan(...v.window)}`
+        : v.outside === 0
+          ? `within the window of ${p.dialSpan(...v.window)}`
+          : `${p.rise(Math.abs(v.outside))} ${v.outside > 0 ? 'above' : 'short of'} the window of ${p.dialSpan(...v.window)}`;
     return `${p.dial(v.celsius)} (${p.dialNumber(v.between[0])}-${p.dialNumber(v.between[1])})${v.t === null ? '' : ` at ${p.clock(v.t)}`}, ${where}`;
   },
   'debrief.peak.fingers': (v: { between: Pair; window: Pair }, p: Printer) =>
@@ -272,7 +274,10 @@ export const debriefTexts = {
     return v.order === 'not seen' ? `not to be seen${acts}` : `${v.order}${acts}`;
   },
   'debrief.remark': (v: { t: number; text: string }, p: Printer) => `${p.clock(v.t)}  ${shown(v.text)}`,
-  'debrief.changes.none': 'Nothing that the numbers show. The same again.',
+  'debrief.changes.none': ({ state }: { state: string }) =>
+    state === 'unfinished'
+      ? 'Nothing so far that the numbers show; what came of it counts when it is over.'
+      : 'Nothing that the numbers show. The same again.',
   'debrief.foot': 'Moisture, texture and the hottest are computed, with what they are known to in brackets.',
   'debrief.foot.defer':
     'The person in charge, local rules for kitchens and children, food law and trained first aid come before anything this page says.',
