@@ -17,6 +17,7 @@ export type DoubtReason =
   | 'jump'
   | 'fall'
   | 'too cold to boil'
+  | 'too hot so soon'
   | 'colder than the room'
   | 'other scale';
 

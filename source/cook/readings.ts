@@ -4,6 +4,7 @@ import { toCelsius } from '../units/temperature.js';
 import { headline } from './candy.js';
 import type { Cook, Doubt, Reading } from './cook.js';
 import type { By } from './event.js';
+import { tooHotSoSoon } from './first-reading.js';
 import { potIsOff } from './phases/phase.js';
 
 /** The stage of a true syrup temperature at today's air pressure. */
@@ -34,7 +35,8 @@ const doubtAbout = (cook: Cook, celsius: number, t: number): Doubt['because'] | 
   const before = cook.lastReading;
   if (before === null) {
     const cold = headline(cook) === 'boil' && celsius < cook.batch.air.waterBoilsCelsius - coldBoilKelvin;
-    return cold && !potIsOff(cook) ? 'too cold to boil' : null;
+    if (cold && !potIsOff(cook)) return 'too cold to boil';
+    return tooHotSoSoon(cook, celsius, t) ? 'too hot so soon' : null;
   }
   const seconds = Math.max(0, t - before.t);
   const rise = celsius - before.celsius;

@@ -512,6 +512,7 @@ export const cookTexts = {
       jump: `${read}${last}: faster than a hob can heat.`,
       fall: `${read}${last}: faster than a pot can cool on the ring.`,
       'too cold to boil': `${read} is too cold for a boiling syrup.`,
+      'too hot so soon': `${read} at the first reading is hotter than it should be by now.`,
       'colder than the room': `${read} is colder than the room.`,
       'other scale': `${read}${last}? Read on the other scale it would fit: type it again with "${other}" behind it.`,
     };

@@ -64,6 +64,7 @@ export const typedTexts = {
       jump: 'Faster than a hob can heat it. Kept, and asked about.',
       fall: 'Faster than a pot can cool on the ring. Kept, and asked about.',
       'too cold to boil': 'Too cold for a boiling syrup. Kept, and asked about.',
+      'too hot so soon': 'Hotter than it should be by now. Kept, and asked about.',
       'colder than the room': 'Colder than the room it lies in. Kept, and asked about.',
       'other scale': 'On the other scale it would fit. Kept, and asked about.',
     })[v.because] ?? 'Kept, and asked about.',
