@@ -37,6 +37,8 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
     language: world.language,
     out: world.out,
     err: world.err,
+    // The last column stays free: some terminals wrap there.
+    columns: world.stdout.isTTY ? (world.stdout.columns ?? 80) - 1 : undefined,
     find: () => findCook(cooksFolder(world.env), cook),
   });
 };

@@ -15,6 +15,8 @@ export const debriefFormats = ['markdown', 'json', 'csv', 'html', 'chapters'] as
 export type DebriefFormat = (typeof debriefFormats)[number];
 
 export type DebriefIo = CommandIo & {
+  /** Width of the terminal; not there in a pipe. */
+  readonly columns?: number | undefined;
   /** The cook that was named, or the last one. */
   find(): Promise<FoundCook | { readonly problem: Message; readonly wrongUse: boolean }>;
 };
@@ -53,7 +55,7 @@ const sheetOf = async (
       return debriefHtml(story, print, damage);
     }
     default:
-      return debriefText(story, print, damage);
+      return debriefText(story, print, damage, io.columns);
   }
 };
 

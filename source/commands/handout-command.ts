@@ -2,7 +2,7 @@ import { message } from '../texts/message.js';
 import { handout } from './handout.js';
 import { type ExitCode, fail } from './io.js';
 import { recipeNames, shelfOf } from './named.js';
-import { flag, parse, text } from './options.js';
+import { flag, parse, text, texts } from './options.js';
 import { findRecipe } from './shelf.js';
 import type { World } from './world.js';
 
@@ -10,7 +10,8 @@ const help = `
   Examples
     $ kettlehand handout mint-pull                       a page for the audience, as Markdown
     $ kettlehand handout mint-pull --html > mint.html    to print on A4 or Letter, or to send
-    $ kettlehand handout mint-pull --batch 0.5           half of it, for a smaller pot at home
+    $ kettlehand handout mint-pull --pot 2l              as much as a pot of two litres takes
+    $ kettlehand handout mint-pull --have sugar=300g     as much as what is at home is enough for
 
   Amounts in both systems, steps, the cold-water test, cautions, first aid, allergens, storage,
   your own words from the recipe's cues, and room for more. For any kitchen: it says how to shift
@@ -18,7 +19,8 @@ const help = `
 
   Options
     --html   --markdown (default)
-    --pieces N   --batch 1.5
+    --pieces N   --batch 1.5        how much, or
+    --have ITEM=AMOUNT   --pot 2l   what there is at home, --have as often as needed: the scarcest decides
 `;
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
@@ -27,7 +29,14 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
   const { words, given } = parse(
     argv,
     help,
-    { html: boolean, markdown: boolean, pieces: string, batch: string },
+    {
+      html: boolean,
+      markdown: boolean,
+      pieces: string,
+      batch: string,
+      pot: string,
+      have: { type: 'string', isMultiple: true },
+    },
     world,
   );
   const [recipe, extra] = words;
@@ -45,6 +54,9 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       markdown: flag(given.markdown),
       pieces: text(given.pieces),
       batch: text(given.batch),
+      pot: text(given.pot),
+      // The option reader drops an option that ends the line without a value.
+      have: [...texts(given.have), ...(argv.at(-1) === '--have' ? [''] : [])],
     },
     {
       language: world.language,

@@ -5,12 +5,10 @@ import { defaultKitchen } from '../kitchen/default.js';
 import { parseRecipe } from '../recipe/parse.js';
 import { handoutMarkdown } from '../sheets/handout-markdown.js';
 import { message } from '../texts/message.js';
+import { type HandoutSize, handoutWant } from './handout-size.js';
 import { type CommandIo, type ExitCode, fail, failFile, type NamedText, plainIn } from './io.js';
-import { readWant } from './plan-options.js';
 
-export type HandoutOptions = {
-  readonly pieces?: string | undefined;
-  readonly batch?: string | undefined;
+export type HandoutOptions = HandoutSize & {
   readonly html?: boolean | undefined;
   readonly markdown?: boolean | undefined;
 };
@@ -29,14 +27,14 @@ const homeBatchGrams = [100, 4000] as const;
  */
 export const handout = async (options: HandoutOptions, io: HandoutIo): Promise<ExitCode> => {
   if (options.html === true && options.markdown === true) return fail(io, 2, message('handout.bad.format'));
-  const want = readWant({ pieces: options.pieces, batch: options.batch }, null);
-  if ('problem' in want) return fail(io, 2, want.problem);
   const named = await io.readRecipe();
   if ('problem' in named) return fail(io, named.wrongUse ? 2 : 1, named.problem);
   const parsed = parseRecipe(named.text, named.name);
   if ('problems' in parsed) return failFile(io, parsed.problems);
   const refusal = refusalOf(parsed.recipe, defaultKitchen);
   if (refusal !== null) return fail(io, 1, refusal);
+  const want = handoutWant(batchOf(parsed.recipe, defaultKitchen), options);
+  if ('problem' in want) return fail(io, 2, want.problem);
   const recipe =
     want.value === null ? parsed.recipe : scaledFor(parsed.recipe, defaultKitchen, want.value).recipe;
   const batch = batchOf(recipe, defaultKitchen);

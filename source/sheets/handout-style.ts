@@ -36,7 +36,7 @@ footer { margin-top: 1.6rem; color: var(--soft); font-size: .82rem; }
 }
 @media print {
   @page { margin: 12mm; }
-  body { font-size: 9.5pt; line-height: 1.3; }
+  body { font-size: 9.2pt; line-height: 1.27; }
   main { max-width: none; padding: 0; }
   h1 { font-size: 16pt; margin-bottom: .2rem; }
   h2 { font-size: 11pt; margin: .6rem 0 .15rem; break-after: avoid; }
@@ -50,8 +50,8 @@ footer { margin-top: 1.6rem; color: var(--soft); font-size: .82rem; }
   th, td { padding-top: .1rem; padding-bottom: .1rem; }
   dl { gap: .1rem .8rem; margin: .2rem 0; }
   dd p { margin-bottom: .1rem; }
-  .box { min-height: 6rem; margin-top: .4rem; }
-  footer { margin-top: .4rem; font-size: 8pt; }
+  .box { min-height: 5rem; margin-top: .3rem; }
+  footer { margin-top: .3rem; font-size: 8pt; break-before: avoid; }
   body { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 }
 `.trim();

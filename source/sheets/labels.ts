@@ -165,7 +165,8 @@ export const labelText = (batch: Batch, label: Label, asked: LabelAsked, printer
     .join('\n')}\n`;
 
 /** How the list came about, and what is still to be done before the label is true. */
-export const labelNotes = ({ water, toCheck }: Label): readonly Message[] => [
+export const labelNotes = ({ ingredients, water, toCheck }: Label): readonly Message[] => [
   ...(water.addedGrams > 0 ? [message('label.how-water', water)] : []),
+  ...(ingredients.some(({ grams }) => grams === null) ? [message('label.how-unweighed')] : []),
   ...(toCheck.length === 0 ? [] : [message('label.how-check', { words: toCheck.map(({ word }) => word) })]),
 ];

@@ -37,10 +37,34 @@ describe('kettlehand handout', () => {
     expect((await asked({ pieces: '100' })).out).toContain('It makes about 100 pieces.');
   });
 
+  it('makes as much as what is at home is enough for: the scarcest decides', async () => {
+    const whole = await asked({});
+    const grams = (out: string, name: string): number =>
+      Number(new RegExp(`\\| ${name} \\| ([\\d.,]+) (?:g|ml) `).exec(out)?.[1]);
+    const sugar = grams(whole.out, 'granulated sugar');
+    const syrup = grams(whole.out, 'glucose syrup');
+    const half = await asked({ have: [`sugar=${sugar / 2}g`, `glucose-syrup=${3 * syrup}g`] });
+    expect(grams(half.out, 'granulated sugar')).toBeCloseTo(sugar / 2, 0);
+    expect(grams(half.out, 'glucose syrup')).toBeCloseTo(syrup / 2, 0);
+    const cup = await asked({ have: ['granulated sugar=1 cup'] });
+    expect(grams(cup.out, 'granulated sugar')).toBeCloseTo(200, -1);
+    const small = await asked({ pot: '1.5l', have: ['sugar=5kg'] });
+    expect(small.code).toBe(0);
+    expect(small.out).toMatch(/a heavy pot that holds 1\.5 litres/);
+  });
+
   it.each([
     [{ html: true, markdown: true }, 2, 'two forms of one page'],
     [{ pieces: '10', batch: '2' }, 2, 'each say how much to make'],
     [{ pieces: 'many' }, 2, '"many" is none'],
+    [{ pieces: '50', have: ['sugar=300g'] }, 2, 'each say how much to make'],
+    [{ have: ['300g'] }, 2, 'Type an ingredient and an amount: --have granulated-sugar=300g'],
+    [{ have: ['chocolate=300g'] }, 2, 'It takes granulated-sugar'],
+    [{ have: ['oil=300g', 'r=3g'] }, 2, 'Name one of them'],
+    [{ have: ['sugar=lots'] }, 2, 'lots'],
+    [{ have: ['sugar=0g'] }, 2, '0'],
+    [{ pot: 'big' }, 2, 'big'],
+    [{ have: ['sugar=30kg'] }, 1, 'can be planned'],
     [{ batch: '20' }, 1, 'can be planned'],
   ] as const)('%j ends with %i and a sentence', async (options, code, sentence) => {
     const { code: ended, out, err } = await asked(options);

@@ -230,5 +230,15 @@ export const handoutTexts = {
   'handout.foot':
     'Amounts and numbers are worked out by the program kettlehand. Stages: Better Homes and Gardens; Colorado State University Extension; McGee, On Food and Cooking (2004).',
   'handout.bad.format': '--html and --markdown are two forms of one page. Keep one of them.',
-  'handout.bad.several': '--pieces and --batch each say how much to make. Keep one of them.',
+  'handout.bad.have': ({ found, example }: { found: string; example: string }) =>
+    `"${escapeForTerminal(found)}" doesn't say what there is at home. Type an ingredient and an amount: --have ${escapeForTerminal(example)}=300g.`,
+  'handout.bad.have-item': (
+    { found, several, allowed }: { found: string; several: boolean; allowed: readonly string[] },
+    p: Printer,
+  ) =>
+    several
+      ? `"${escapeForTerminal(found)}" may be more than one thing here: ${p.list(allowed.map(escapeForTerminal))}. Name one of them.`
+      : `"${escapeForTerminal(found)}" doesn't go into this recipe. It takes ${p.list(allowed.map(escapeForTerminal))}.`,
+  'handout.bad.have-weight': ({ found, item }: { found: string; item: string }) =>
+    `"${escapeForTerminal(found)}" doesn't say how much that is. Give it as a weight: --have ${escapeForTerminal(item)}=100g.`,
 } as const;

@@ -52,6 +52,8 @@ export const labelTexts = {
     leftGrams > 0
       ? `Of the water poured in (${p.grams(addedGrams)}), ${p.grams(leftGrams)} counts: what the candy weighs less all other ingredients.`
       : `The water poured in (${p.grams(addedGrams)}) is not listed: it boiled away, and so did some of the syrup's own. The rest is in order of weight as weighed in.`,
+  'label.how-unweighed':
+    'What is on hands, table and pieces is not weighed and stands last. Is it a lot, such as thick dusting? Move it up the list.',
   'label.how-check': ({ words }: { words: readonly string[] }) =>
     `Read the packets. What is surely not in them, take off the label: --checked ${words.map((word) => (/\s/.test(word) ? `"${own(word)}"` : own(word))).join(' --checked ')}`,
   'label.children':
