@@ -11,7 +11,8 @@ const usualRoomCelsius = 20;
 /** Colder than this it is too stiff to wait for hands: more likely the number belongs to the other scale. Our judgement. */
 const stiffCelsius = 32;
 
-const fromDial = (cook: Cook, shownCelsius: number): number => {
+/** The middle's true temperature by what the thermometer shows, both Celsius. */
+export const fromDial = (cook: Cook, shownCelsius: number): number => {
   const own = dialOf(cook.batch.kitchen, 'middle');
   const dial = own.present && own.id !== cook.batch.dial.id ? own : cook.batch.dial;
   // Towards the safe side: the correction only ever raises what hands would touch.
