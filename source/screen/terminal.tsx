@@ -1,8 +1,11 @@
 import { type Instance, render, useApp } from 'ink';
 import { type ReactNode, useEffect } from 'react';
+import { screenOf } from './alternate.js';
 import { ChoiceScreen, QuestionsScreen } from './asking.js';
 import { ConsoleScreen } from './console-screen.js';
 import type { Style } from './context.js';
+import { letGoOfGoneTerminals } from './gone.js';
+import { keyboardOf } from './input/keyboard.js';
 import { ConsoleModel } from './model.js';
 import type { ConsoleExit, CookOptions, Terminal, TerminalOptions, WaitOptions } from './options.js';
 import { WaitingScreen } from './waiting.js';
@@ -58,6 +61,9 @@ class InkTerminal implements Terminal {
   readonly #stdin: NodeJS.ReadStream;
   #instance: Instance | null = null;
   #failed: Promise<never> | null = null;
+  /** A mistake of the program's own, somewhere, that nobody caught. */
+  #mistake: { readonly error: unknown } | null = null;
+  #onMistake: ((error: unknown) => void) | null = null;
   #suspend: ((run: () => Promise<void>) => Promise<void>) | null = null;
   #suspending = false;
   #end: ((how: ConsoleExit) => void) | null = null;
@@ -158,10 +164,14 @@ class InkTerminal implements Terminal {
     const instance = this.#instance;
     this.#instance = null;
     for (const letGo of this.#letGo.splice(0)) letGo();
-    if (instance === null) return;
-    instance.unmount();
-    await instance.waitUntilExit().catch(() => undefined);
-    instance.cleanup();
+    if (instance !== null) {
+      instance.unmount();
+      await instance.waitUntilExit().catch(() => undefined);
+      instance.cleanup();
+    }
+    const mistake = this.#mistake;
+    this.#mistake = null;
+    if (mistake !== null) throw mistake.error;
   }
 
   /** Show a screen until it is done, or until the terminal ends under it. */
@@ -174,12 +184,14 @@ class InkTerminal implements Terminal {
     if (this.#ended !== null) return { exit: this.#ended };
     const result = new Promise<Result | { exit: ConsoleExit }>((resolve, reject) => {
       this.#end = (exit) => resolve({ exit });
+      this.#onMistake = reject;
       this.#draw(screen(resolve, reject));
     });
     try {
       return await (this.#failed === null ? result : Promise.race([result, this.#failed]));
     } finally {
       this.#end = null;
+      this.#onMistake = null;
     }
   }
 
@@ -192,8 +204,8 @@ class InkTerminal implements Terminal {
     // Ink does this only after its first frame; a key or Ctrl+C must not come before it.
     this.#stdin.setRawMode?.(true);
     this.#instance = render(whole, {
-      stdin: this.#stdin,
-      stdout: this.#stdout,
+      stdin: keyboardOf(this.#stdin),
+      stdout: screenOf(this.#stdout),
       alternateScreen: true,
       incrementalRendering: true,
       exitOnCtrlC: false,
@@ -226,6 +238,7 @@ class InkTerminal implements Terminal {
   }
 
   #listen(): void {
+    letGoOfGoneTerminals();
     for (const [signal, how] of Object.entries(signals) as [keyof typeof signals, ConsoleExit][]) {
       const heard = (): void => this.#finish(how);
       process.on(signal, heard);
@@ -235,6 +248,16 @@ class InkTerminal implements Terminal {
       const aside = (): void => void this.#putAside();
       process.on('SIGTSTP', aside);
       this.#letGo.push(() => process.off('SIGTSTP', aside));
+    }
+    // Wherever it came from: the screen ends with it in order, the terminal is given back, the journal closed.
+    const broke = (error: unknown): void => {
+      if (this.#mistake !== null) return;
+      this.#mistake = { error };
+      this.#onMistake?.(error);
+    };
+    for (const kind of ['uncaughtException', 'unhandledRejection'] as const) {
+      process.on(kind, broke);
+      this.#letGo.push(() => process.off(kind, broke));
     }
     // Nobody reads any more; the listener stays, for late writes fail too.
     this.#stdout.on('error', () => this.#finish('no reader'));

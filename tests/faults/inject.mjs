@@ -4,7 +4,13 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { open } from 'node:fs/promises';
 import { syncBuiltinESMExports } from 'node:module';
 
-const { FAULT_FILE: faultFile, FAULT_NTH: nth, FAULT_CODE: code = 'EIO', RSS_FILE: rssFile } = process.env;
+const {
+  FAULT_FILE: faultFile,
+  FAULT_NTH: nth,
+  FAULT_CODE: code = 'EIO',
+  FAULT_THROWS: throws,
+  RSS_FILE: rssFile,
+} = process.env;
 
 /** What fails now: "EIO write", "EDQUOT datasync", or nothing. */
 const wish = () => {
@@ -38,6 +44,14 @@ if (faultFile !== undefined || nth !== undefined) {
   }
   syncBuiltinESMExports();
 }
+
+// A mistake of the program's own, at a moment that the test chooses.
+if (throws !== undefined)
+  process.on('SIGUSR2', () => {
+    const mistake = new Error('broke on purpose');
+    if (throws === 'exception') throw mistake;
+    void Promise.reject(mistake);
+  });
 
 if (rssFile !== undefined)
   process.on('exit', () => {

@@ -50,7 +50,8 @@ export class CookAtTheScreen {
     this.#pty = spawnInTerminal(program, args, {
       cols: columns,
       rows,
-      name: 'xterm-256color',
+      // It takes the name for TERM.
+      name: env?.TERM ?? 'xterm-256color',
       env: personsEnv(env),
     });
     this.#pty.onData((data) => {
@@ -80,6 +81,7 @@ export class CookAtTheScreen {
     return this.#terminal;
   }
 
+  /** The program's process. */
   get pid(): number {
     return this.#pty.pid;
   }
@@ -149,6 +151,12 @@ export class CookAtTheScreen {
     this.#pty.write(keys);
   }
 
+  /** Bytes as they are, also such as are no text. */
+  sends(bytes: Buffer): void {
+    // Its types know text only; it writes a buffer as it is.
+    this.#pty.write(bytes as unknown as string);
+  }
+
   /** A typed line: a colon, the words, Enter. */
   types(line: string): void {
     this.press(/^\d/.test(line) ? `${line}${enter}` : `:${line}${enter}`);
@@ -185,12 +193,12 @@ export class CookAtTheScreen {
 
   /** Wait until the program is stopped, as the shell would see it. */
   async stands(): Promise<void> {
-    const state = (): string => readFileSync(`/proc/${this.#pty.pid}/stat`, 'utf8').split(') ')[1]?.[0] ?? '';
+    const state = (): string => readFileSync(`/proc/${this.pid}/stat`, 'utf8').split(') ')[1]?.[0] ?? '';
     while (state() !== 'T') await new Promise((resolve) => setTimeout(resolve, 10));
   }
 
   kill(signal: NodeJS.Signals): void {
-    process.kill(this.#pty.pid, signal);
+    process.kill(this.pid, signal);
   }
 
   /** The terminal goes away under the program; resolves when the program is gone too. */
@@ -198,8 +206,8 @@ export class CookAtTheScreen {
     (this.#pty as unknown as { destroy(): void }).destroy();
     const lives = (): boolean => {
       try {
-        process.kill(this.#pty.pid, 0);
-        return !/^State:\s+Z/m.test(readFileSync(`/proc/${this.#pty.pid}/status`, 'utf8'));
+        process.kill(this.pid, 0);
+        return !/^State:\s+Z/m.test(readFileSync(`/proc/${this.pid}/status`, 'utf8'));
       } catch {
         return false;
       }

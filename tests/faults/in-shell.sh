@@ -1,0 +1,18 @@
+# A shell that leads the program in a terminal: notes the terminal's state, runs it, notes how it ended and the state
+# again, and ends as it did. $1: the folder for the notes; the rest: what is run. STDOUT: another terminal to write to.
+notes=$1
+shift
+# It outlives its window, so that it can tell how the program ended.
+trap : HUP
+# Terminals of other tests that are open in the test's process: who inherits one keeps it alive.
+for fd in /proc/$$/fd/*; do
+  fd=${fd##*/}
+  [ "$fd" -lt 3 ] || [ "$fd" -eq 255 ] || eval "exec $fd>&-"
+done
+stty -a > "$notes/before"
+# The inner one becomes the program: its number is the program's.
+bash -c 'echo $$ > "$0/pid"; [ -z "$STDOUT" ] || exec > "$STDOUT"; exec "$@"' "$notes" "$@"
+code=$?
+echo $code > "$notes/code"
+stty -a > "$notes/after"
+exit $code
