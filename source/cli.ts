@@ -9,6 +9,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   plan: () => import('./commands/plan-command.js'),
   rehearse: () => import('./commands/rehearse.js'),
   follow: () => import('./commands/follow.js'),
+  watch: () => import('./commands/watch.js'),
   debrief: () => import('./commands/debrief-command.js'),
   cooks: () => import('./commands/cooks-command.js'),
   handout: () => import('./commands/handout-command.js'),
@@ -24,6 +25,7 @@ const help = `
     $ kettlehand cook mint-pull                  cook another recipe
     $ kettlehand plan mint-pull --guests 24      what to buy, how hot, how many pieces
     $ kettlehand rehearse --surprise any         run it on a simulated pot, before anyone watches
+    $ kettlehand watch                           a second screen for the room: the running cook, to look at
     $ kettlehand debrief                         what happened in the last cook, and what to change
     $ kettlehand cooks                           earlier cooks: list, compare, export, import
     $ kettlehand handout mint-pull --html        a page for the audience, to make it at home
@@ -34,7 +36,7 @@ const help = `
     $ kettlehand syrup --item granulated-sugar=400g --celsius 121
 
   Commands
-    cook, plan, rehearse, follow, debrief, cooks, handout, labels, recipes, kitchen, syrup;
+    cook, plan, rehearse, watch, follow, debrief, cooks, handout, labels, recipes, kitchen, syrup;
     each with --help
 
   Options

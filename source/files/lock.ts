@@ -172,3 +172,11 @@ export const takeLock = async (path: string, options: Options = {}): Promise<Loc
     return { problem: writeProblem(error, path), error };
   }
 };
+
+/** Who holds a lock at this moment, for an onlooker: nothing is taken, removed or waited for. Null: nobody who lives. Never rejects. */
+export const livingHolder = async (path: string): Promise<Holder | null> => {
+  const found = await look(path);
+  if (typeof found !== 'object' || !('holder' in found)) return null;
+  const self = await ownIdentity();
+  return (await hasEnded(found.holder, self)) ? null : found.holder;
+};

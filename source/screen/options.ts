@@ -1,4 +1,5 @@
 import type { FirstRunAnswers, FirstRunQuestion } from '../kitchen/ask.js';
+import type { Audience } from '../session/audience.js';
 import type { Session } from '../session/session.js';
 import type { Message } from '../texts/message.js';
 import type { Language } from '../units/language.js';
@@ -67,6 +68,12 @@ export type QuestionsOptions = {
 /** What is being waited for, should it take long. */
 export type WaitOptions = { readonly say: Message; readonly printer: Printer };
 
+/** A cook that somebody else leads, to look at. */
+export type WatchOptions = {
+  readonly audience: Pick<Audience, 'sight' | 'onChange'>;
+  readonly language?: Language | undefined;
+};
+
 /** One terminal session: several screens after each other, restored once. */
 export type Terminal = {
   /** The word chosen; or why the person left instead. */
@@ -77,6 +84,8 @@ export type Terminal = {
   /** The outcome of `work`; says what is waited for when it is not there at once. */
   wait<Result>(options: WaitOptions, work: Promise<Result>): Promise<Result>;
   cook(options: CookOptions): Promise<ConsoleExit>;
+  /** Show a cook that somebody else leads, until the onlooker leaves. */
+  watch(options: WatchOptions): Promise<ConsoleExit>;
   /** Give the terminal back. May be called more than once. */
   close(): Promise<void>;
 };

@@ -7,8 +7,17 @@ import type { Style } from './context.js';
 import { letGoOfGoneTerminals } from './gone.js';
 import { keyboardOf } from './input/keyboard.js';
 import { ConsoleModel } from './model.js';
-import type { ConsoleExit, CookOptions, Terminal, TerminalOptions, WaitOptions } from './options.js';
+import type {
+  ConsoleExit,
+  CookOptions,
+  Terminal,
+  TerminalOptions,
+  WaitOptions,
+  WatchOptions,
+} from './options.js';
 import { WaitingScreen } from './waiting.js';
+import { WatchModel } from './watch-model.js';
+import { WatchScreen } from './watch-screen.js';
 
 const bel = '\u0007';
 /** Longer than this is worth a word, milliseconds. */
@@ -22,7 +31,9 @@ export const wantsAscii = (env: NodeJS.ProcessEnv): boolean => {
   const locale = env.LC_ALL || env.LC_CTYPE || env.LANG || '';
   // No locale at all: most terminals of today show UTF-8; "C" and "POSIX" say that they don't.
   const poorLocale = locale !== '' && !/utf-?8/i.test(locale);
-  return poorLocale || ['linux', 'vt100', 'vt220', 'dumb'].includes(env.TERM ?? '');
+  // Where signs of unsure width are two cells wide, blocks and lines fall apart.
+  const wideLocale = /^(ja|ko|zh)/i.test(locale);
+  return poorLocale || wideLocale || ['linux', 'vt100', 'vt220', 'dumb'].includes(env.TERM ?? '');
 };
 
 /** NO_COLOR, when it is not empty, turns colour off: no-color.org. */
@@ -156,6 +167,18 @@ class InkTerminal implements Terminal {
     } finally {
       this.#onBack = () => undefined;
       stop?.();
+      model.close();
+    }
+  }
+
+  async watch({ audience, language }: WatchOptions): Promise<ConsoleExit> {
+    const model = new WatchModel(audience, language);
+    try {
+      const left = await this.#screen<{ exit: ConsoleExit }>((done) => (
+        <WatchScreen key="watch" model={model} style={this.#style} onLeave={(exit) => done({ exit })} />
+      ));
+      return left.exit;
+    } finally {
       model.close();
     }
   }

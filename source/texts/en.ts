@@ -11,6 +11,7 @@ import { problemTexts } from './en/problems.js';
 import { rehearsalTexts } from './en/rehearsal.js';
 import { screenTexts } from './en/screen.js';
 import { typedTexts } from './en/typed.js';
+import { watchTexts } from './en/watch.js';
 
 /** English: every sentence a person can read, by id. Divided by room so that each file stays readable. */
 export const en = {
@@ -27,4 +28,5 @@ export const en = {
   ...commandTexts,
   ...screenTexts,
   ...typedTexts,
+  ...watchTexts,
 };

@@ -49,12 +49,23 @@ const shell = (line: string, cwd: string): Promise<Ended> =>
 const examplesIn = (help: string): readonly string[] =>
   help.split('\n').flatMap((line) => /^\s*\$ (.*?)(?:\s{2,}.*)?$/.exec(line)?.[1] ?? []);
 
-/** A full screen needs a terminal, which tests/terminal has; here the same words are led line by line. */
-const withoutScreen = (example: string): string =>
-  /^kettlehand cook(\s|$)/.test(example) && !example.includes('--plain') ? `${example} --plain` : example;
+/**
+ * A full screen needs a terminal, which tests/terminal has; here the same words are led line by line. An onlooker
+ * waits for as long as it takes: here it looks once.
+ */
+const withoutScreen = (example: string): string => {
+  if (/^kettlehand watch(\s|$)/.test(example) && !example.includes('--once')) return `${example} --once`;
+  return /^kettlehand cook(\s|$)/.test(example) && !example.includes('--plain')
+    ? `${example} --plain`
+    : example;
+};
 
 /** What an example says where it has been done already, or where nobody can be asked. */
 const expected: Readonly<Record<string, string>> = {
+  'kettlehand watch': 'No cook is running.',
+  'kettlehand watch --once': 'No cook is running.',
+  'kettlehand watch --plain': 'No cook is running.',
+  'kettlehand watch 2026-11-25': 'That cook is over: Hill hall ginger pull.',
   'kettlehand cooks import fair.kettlehand-cook': 'is here already, the very same. Nothing was written.',
   'kettlehand cooks delete 2026-11-25-143502-9f2c': 'Nobody can be asked here.',
 };

@@ -1,0 +1,140 @@
+import { join } from 'node:path';
+import { headline } from '../cook/candy.js';
+import { dataFolder } from '../files/folder.js';
+import { readProblem } from '../files/trouble.js';
+import { WatchLines } from '../screen/watch-lines.js';
+import { watchedIn } from '../screen/watch-sight.js';
+import { Audience } from '../session/audience.js';
+import { machineClock } from '../session/machine.js';
+import { cookOf } from '../session/start.js';
+import { message } from '../texts/message.js';
+import { colorWanted, exitCodes } from './console-settings.js';
+import { cooksFolder, findCook } from './cooks-shelf.js';
+import { fail } from './io.js';
+import { flag, parse } from './options.js';
+import type { World } from './world.js';
+
+const help = `
+  Examples
+    $ kettlehand watch                    on a second screen: the running cook, or the next one
+    $ kettlehand watch 2026-11-25         that cook, by its id or a part of it
+    $ kettlehand watch --once             what there is to see now, in lines, and end
+    $ kettlehand watch --plain            lines that are only ever appended
+
+  For the people in the room: the temperature and the stage in large letters, what is happening and why
+  in plain words, when to stand back, and the presenter's line. It only ever reads: no key but q, Esc and
+  Ctrl+C does anything, and the cook does not notice it. Notes, names and troubles are not shown.
+
+  Options
+    --once       say what there is to see and end; without a running cook that fails
+    --plain      lines instead of the full screen
+    --no-color   no colour (so does NO_COLOR in the environment)
+`;
+
+/** The journal cannot be read any more. */
+type Broken = { readonly error: unknown };
+
+/** Sooner than this nothing is looked at again, milliseconds. */
+const glanceMilliseconds = 1000;
+
+const columnsOf = ({ stdout }: World): number | null => (stdout.isTTY ? (stdout.columns ?? 80) : null);
+
+/** The journal of the cook that was named, not over; or the exit code after a sentence. */
+const named = async (typed: string, world: World): Promise<string | number> => {
+  const folder = cooksFolder(world.env);
+  const found = await findCook(folder, typed);
+  if ('problem' in found) return fail(world, found.wrongUse ? 2 : 1, found.problem);
+  const cook = cookOf(found.recovered.entries);
+  if (cook === null) return fail(world, 1, message('watch.unreadable', { path: found.path }));
+  if (headline(cook) !== 'over') return found.path;
+  return fail(
+    world,
+    1,
+    message('watch.ended', { recipe: cook.batch.recipe.name, id: found.id ?? found.path }),
+  );
+};
+
+/** Until a signal or the reader of our lines ends it. */
+const leadLines = async (audience: Audience, isNamed: boolean, world: World): Promise<number> => {
+  const lines = new WatchLines(world.out, () => columnsOf(world));
+  const look = (): void => lines.see(watchedIn(audience.sight, world.language));
+  return new Promise<number>((resolve) => {
+    const stops: (() => void)[] = [];
+    const leave = (code: number): void => {
+      for (const stop of stops) stop();
+      resolve(code);
+    };
+    const onSight = (): void => {
+      look();
+      if (isNamed && audience.isOver) leave(0);
+    };
+    stops.push(audience.onChange(onSight));
+    const timer = setInterval(onSight, glanceMilliseconds);
+    stops.push(() => clearInterval(timer));
+    for (const [signal, how] of [
+      ['SIGINT', 'interrupted'],
+      ['SIGTERM', 'terminated'],
+      ['SIGHUP', 'hung up'],
+    ] as const) {
+      const heard = (): void => leave(exitCodes[how]);
+      process.on(signal, heard);
+      stops.push(() => process.off(signal, heard));
+    }
+    look();
+  });
+};
+
+const leadScreen = async (
+  audience: Audience,
+  given: Readonly<Record<string, unknown>>,
+  world: World,
+  broken: Promise<Broken>,
+): Promise<number | Broken> => {
+  const color = colorWanted(given, world);
+  const { openTerminal } = await import('../screen/console.js');
+  const terminal = openTerminal(color === undefined ? {} : { color });
+  try {
+    const seen = terminal.watch({ audience, language: world.language }).then((exit) => exitCodes[exit]);
+    return await Promise.race([seen, broken]);
+  } finally {
+    await terminal.close();
+  }
+};
+
+const lookOnce = async (audience: Audience, world: World): Promise<number> => {
+  const sight = await audience.once();
+  if (sight.path === null) return fail(world, 1, message('watch.none-running'));
+  if (sight.cook === null) return fail(world, 1, message('watch.unreadable', { path: sight.path }));
+  new WatchLines(world.out, () => columnsOf(world)).see(watchedIn(sight, world.language));
+  return 0;
+};
+
+export const run = async (argv: readonly string[], world: World): Promise<number> => {
+  const boolean = { type: 'boolean' } as const;
+  const { words: typed, given } = parse(
+    argv,
+    help,
+    { once: boolean, plain: boolean, color: { type: 'boolean', default: true } },
+    world,
+  );
+  const [cook, extra] = typed;
+  if (extra !== undefined)
+    return fail(world, 2, message('command.too-many', { found: extra, command: 'watch' }));
+  const path = cook === undefined ? null : await named(cook, world);
+  if (typeof path === 'number') return path;
+  const folders = [cooksFolder(world.env), join(dataFolder(world.env), 'rehearsals')];
+  const audience = new Audience({ folders, path, clock: machineClock });
+  if (flag(given.once)) return lookOnce(audience, world);
+  const isTerminal = world.stdin.isTTY === true && world.stdout.isTTY === true && world.env.TERM !== 'dumb';
+  const broken = audience.run().then(
+    () => new Promise<never>(() => undefined),
+    (error: unknown): Broken => ({ error }),
+  );
+  const left =
+    flag(given.plain) || !isTerminal
+      ? await Promise.race([leadLines(audience, path !== null, world), broken])
+      : await leadScreen(audience, given, world, broken);
+  audience.end();
+  if (typeof left === 'number') return left;
+  return fail(world, 1, readProblem(left.error, audience.sight.path ?? cooksFolder(world.env)));
+};
