@@ -8,6 +8,8 @@ import { glass, glassWidth } from './parts/glass.js';
 import { badges, header } from './parts/header.js';
 import { numbers } from './parts/numbers.js';
 import { panel, smallest, tooSmall } from './parts/panels.js';
+import { isCurve, leastPlotRows, plot } from './parts/plot.js';
+import { plotView } from './parts/plot-view.js';
 import { cues, nextAndWatch, progress, sight, timers } from './parts/progress.js';
 import { warnings } from './parts/warnings.js';
 import { blank, cut, type Line, lineWidth, span, widthOf } from './text.js';
@@ -22,8 +24,11 @@ type Setting = {
   readonly withItems: boolean;
   readonly withAhead: boolean;
   readonly withCues: boolean;
+  /** The curve at the right of the letters. */
+  readonly withPlot: boolean;
 };
 
+const roomForPlot: Size = { columns: 120, rows: 40 };
 const roomFor = { letters: { columns: 110, rows: 36 }, huge: { columns: 180, rows: 50 } } as const;
 const fits = (size: Size, least: Size): boolean => size.columns >= least.columns && size.rows >= least.rows;
 
@@ -45,6 +50,7 @@ const settings = (size: Size, shown: Shown): readonly Setting[] => {
     withItems: true,
     withAhead: true,
     withCues: false,
+    withPlot: false,
   };
   const line = { ...generous, size: 'line' } as const;
   const bare = { ...line, withNumbers: false, tight: true };
@@ -53,7 +59,13 @@ const settings = (size: Size, shown: Shown): readonly Setting[] => {
   // What has to be done at once is written large before anything else has its place.
   const urgent = (one: Setting, letters: LetterSize): readonly Setting[] =>
     shown.advice.urgent ? [{ ...one, ...bare, size: letters, withGlass: false, withAhead: false }] : [];
+  // In the largest windows it has its place under the action.
+  const plotted: readonly LetterSize[] =
+    fits(size, roomForPlot) && !fits(size, roomFor.huge) ? sizes.slice(-2) : [];
   const inLetters = (one: Setting): readonly Setting[] => [
+    ...cued.flatMap((withCues) =>
+      plotted.map((letters): Setting => ({ ...one, size: letters, withCues, withPlot: true })),
+    ),
     ...sizes.flatMap((letters) => cued.map((withCues) => ({ ...one, size: letters, withCues }))),
     { ...one, size: 'small', tight: true },
     ...urgent(one, 'small'),
@@ -106,13 +118,50 @@ const set = (ctx: Context, setting: Setting, size: Size, rows: number): Body | n
   const width = size.columns - (left === null ? 0 : leftWidth);
   const measure = text(size, width);
   const over = setting.withNumbers ? numbers(ctx, [...letterSizes(size).slice(-2), 'slim'], width) : null;
-  const top = action(ctx, { ...setting, width: setting.size === 'line' ? measure : width });
+  const acted = action(ctx, { ...setting, width: setting.size === 'line' ? measure : width });
+  const isBeside = acted !== null && setting.withPlot;
+  const top = isBeside ? (left === null ? null : plotBeside(ctx, acted, measure)) : acted;
   if (top === null) return null;
   const under = bottom(ctx, setting, size, width, warningRows(rows));
   const above = [...(over ?? []), ...(over === null ? [] : [blank]), ...top];
   const between = rows - above.length - under.length;
   if (between < (setting.tight ? 0 : 1)) return null;
-  return { lines: [...above, ...Array.from({ length: between }, () => blank), ...under], left, leftWidth };
+  const curve = left === null || setting.withPlot ? [] : plotBetween(ctx, size, width, between);
+  const empty = Array.from({ length: between - curve.length }, () => blank);
+  return { lines: [...above, ...empty, ...curve, ...under], left, leftWidth };
+};
+
+/** Few heights, so that the curve keeps its own when a line comes or goes above it. */
+const plotHeights = [24, 20, 16, 13, 10] as const;
+
+/** The curve where nothing else stands, quietly, an empty row above and below it; nothing where there is no room. */
+const plotBetween = (ctx: Context, size: Size, width: number, rows: number): readonly Line[] => {
+  if (!fits(size, roomForPlot) || !isCurve(ctx)) return [];
+  const height = plotHeights.find((one) => one + 2 <= rows);
+  return height === undefined ? [] : [...plot(ctx, { width: text(size, width), height, calm: true }), blank];
+};
+
+/** Narrower than this a curve says nothing. */
+const narrowestPlot = 44;
+const besideGap = 3;
+
+/** The curve at the right of the letters that the action begins with; null where it has no room there. */
+const plotBeside = (ctx: Context, top: readonly Line[], width: number): readonly Line[] | null => {
+  if (!isCurve(ctx)) return null;
+  // Block letters end with an empty row.
+  const height = top.findIndex((line, index) => index >= leastPlotRows - 1 && line.length === 0);
+  if (height < leastPlotRows) return null;
+  const letters = Math.max(...top.slice(0, height).map(lineWidth)) + besideGap;
+  if (width - letters < narrowestPlot) return null;
+  const curve = plot(ctx, { width: width - letters, height, calm: true });
+  return top.map((line, index) => (index < height ? besides(line, letters, curve[index] ?? blank) : line));
+};
+
+/** The curve over the whole body; null where it is not wanted, or has no room. */
+const asPlot = (ctx: Context, size: Size, rows: number): Body | null => {
+  if (viewShown(ctx.shown.advice, ctx.shown.input.view) !== 'plot') return null;
+  const lines = plotView(ctx, size, rows);
+  return lines === null ? null : { lines, left: null, leftWidth: 0 };
 };
 
 /** A panel covers the action; the glass stays beside it and what warns below it where there is room. */
@@ -194,6 +243,7 @@ export const frame = (shown: Shown, size: Size, style: Style): Frame => {
   const all = settings(size, shown);
   let body = covered(ctx, size, bodyRows);
   const isClipped = body !== null && body.left === null && (panel(ctx, columns)?.length ?? 0) > bodyRows;
+  body ??= asPlot(ctx, size, bodyRows);
   for (const setting of all) body ??= set(ctx, setting, size, bodyRows);
   const last = all.at(-1);
   const { lines, left, leftWidth } = body ?? clipped(ctx, last ?? (all[0] as Setting), size, bodyRows);

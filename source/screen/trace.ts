@@ -143,10 +143,9 @@ export class Tracer {
 
   #take(event: Happened, cook: Cook): void {
     const said = meant(event);
-    if (event.kind === 'reading') {
-      this.#settle(cook);
-      this.#held = event;
-    } else if (event.kind === 'answer' && event.question === 'reading.doubt') {
+    if (event.kind !== 'answer') this.#settle(cook);
+    if (event.kind === 'reading') this.#held = event;
+    else if (event.kind === 'answer' && event.question === 'reading.doubt') {
       // Nobody stands by it: it is not drawn.
       if (event.answer === 'no') this.#held = null;
     } else if (said.kind === 'cold water') this.#mark({ t: event.t, kind: 'test', word: said.outcome });

@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3-scale';
+import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { stages } from '../../sugar/stages.js';
 import { message } from '../../texts/message.js';
 import type { Context } from '../context.js';
@@ -9,7 +9,10 @@ import { Canvas } from './canvas.js';
 
 /** Cells beside the drawing: numbers and axis at the left, names at the right. */
 const leftCells = 6;
-const rightCells = 12;
+const nameCells = 12;
+/** A narrower curve stands beside the glass, which has the names. */
+const namedFrom = 70;
+const rightCellsOf = (width: number): number => (width < namedFrom ? 1 : nameCells);
 /** Rows beside the drawing: what was done above it, time below. */
 const otherRows = 3;
 export const leastPlotRows = 10;
@@ -81,6 +84,9 @@ const subjectOf = (ctx: Context): Subject => {
   return isByHand && trace.middle.length > 0 ? middleSubject(ctx, trace) : syrupSubject(ctx, trace);
 };
 
+/** Whether a curve tells more than the glass. */
+export const isCurve = ({ shown }: Context): boolean => shown.trace.syrup.length > 1;
+
 /** Whether there is anything to draw. */
 export const hasPlot = ({ shown }: Context): boolean =>
   shown.trace.syrup.length > 0 || shown.trace.middle.length > 0;
@@ -119,70 +125,111 @@ const asciiSigns = { reading: 'o', curve: '.', ahead: '+', interval: ':', test: 
 
 export type PlotOptions = { readonly width: number; readonly height: number; readonly calm: boolean };
 
-const draw = (ctx: Context, { width, height, calm }: PlotOptions): readonly Line[] => {
-  const subject = subjectOf(ctx);
-  const { now } = ctx.shown.advice;
-  const columns = width - leftCells - rightCells;
-  const rows = height - otherRows;
-  const time = timeOf(subject, now, columns);
-  const look = looks[calm ? 'calm' : 'clear'];
-  const canvas = new Canvas(columns, rows, ctx.ascii);
-  const [dotsAcross, dotsDown] = [canvas.across, canvas.down];
-  const x = scaleLinear([time.from, time.from + time.perColumn], [0, dotsAcross]);
-  const y = scaleLinear([subject.to, subject.from], [0, rows * dotsDown]);
+/** Where a drawing is made: scales from seconds and Celsius to dots, and to the cells they lie in. */
+type Paper = {
+  readonly ctx: Context;
+  readonly canvas: Canvas;
+  readonly subject: Subject;
+  readonly x: ScaleLinear<number, number>;
+  readonly y: ScaleLinear<number, number>;
+  readonly rowOf: (celsius: number) => number;
+  readonly columnOf: (t: number) => number;
+};
+
+/** The 80 % interval of one dot's time, as a stipple; false beyond its end. */
+const stipple = ({ canvas, subject, x, y, ctx }: Paper, ahead: Ahead, dx: number): boolean => {
+  const hottest = projected(ahead, x.invert(dx), ahead.lowShare) ?? subject.to;
+  const coldest = projected(ahead, x.invert(dx), ahead.highShare);
+  if (coldest === null) return false;
+  if (dx % 2 !== 0) return true;
+  const end = Math.floor(y(coldest));
+  for (let dy = Math.max(0, Math.floor(y(hottest))); dy <= end; dy += 1)
+    if (ctx.ascii || dy % 2 === 0) canvas.dot(dx, dy, 'faint', asciiSigns.interval);
+  return true;
+};
+
+/** The forecast: its interval, and its middle as a broken line. */
+const drawAhead = (paper: Paper, look: Look): void => {
+  const { canvas, subject, x, y, ctx } = paper;
+  const { ahead } = subject;
+  if (ahead === null) return;
+  const [first, end] = [Math.ceil(x(ahead.from)), canvas.columns * canvas.across];
+  for (let dx = first; dx < end && stipple(paper, ahead, dx); dx += 1);
+  for (let dx = first; dx < end; dx += 1) {
+    const celsius = projected(ahead, x.invert(dx), 1);
+    if (celsius !== null && (ctx.ascii || dx % 4 < 2))
+      canvas.dot(dx, Math.floor(y(celsius)), look, asciiSigns.ahead);
+  }
+};
+
+/** Readings that are so far apart are dots on their line. */
+const cellsOfOne = 3;
+const thicken = (canvas: Canvas, [x, y]: readonly [number, number], look: Look): void => {
+  for (const [dx, dy] of [
+    [-1, 0],
+    [1, 0],
+    [0, -1],
+    [0, 1],
+  ] as const)
+    canvas.dot(x + dx, y + dy, look, asciiSigns.reading);
+};
+
+const drawReadings = ({ ctx, canvas, subject, x, y, rowOf, columnOf }: Paper, look: Looks): void => {
+  const { buckets, marks, from, to } = subject;
+  const isInside = (celsius: number): boolean => celsius > from && celsius < to;
   const dotOf = (t: number, celsius: number): readonly [number, number] => [
     Math.floor(x(t)),
     Math.floor(y(celsius)),
   ];
-  const rowOf = (celsius: number): number => Math.floor(y(celsius) / dotsDown);
-  const columnOf = (t: number): number => Math.floor(x(t) / dotsAcross);
-  const isInside = (celsius: number): boolean => celsius > subject.from && celsius < subject.to;
-
-  // The forecast: its interval as a stipple, its middle as a broken line.
-  const { ahead } = subject;
-  if (ahead !== null) {
-    for (let dx = Math.ceil(x(ahead.from)); dx < columns * dotsAcross; dx += 1) {
-      const t = x.invert(dx);
-      const hottest = projected(ahead, t, ahead.lowShare) ?? subject.to;
-      const coldest = projected(ahead, t, ahead.highShare);
-      if (coldest === null) break;
-      const [top, end] = [Math.max(0, Math.floor(y(hottest))), Math.floor(y(coldest))];
-      for (let dy = top; dy <= end; dy += 1)
-        if (ctx.ascii ? dx % 2 === 0 : dx % 2 === 0 && dy % 2 === 0)
-          canvas.dot(dx, dy, 'faint', asciiSigns.interval);
-    }
-    for (let dx = Math.ceil(x(ahead.from)); dx < columns * dotsAcross; dx += 1) {
-      const celsius = projected(ahead, x.invert(dx), 1);
-      if (celsius !== null && (ctx.ascii || dx % 4 < 2))
-        canvas.dot(dx, Math.floor(y(celsius)), look.ahead, asciiSigns.ahead);
-    }
-  }
-
-  // What was read.
-  const { buckets } = subject;
   buckets.forEach((one, index) => {
     const next = buckets[index + 1];
     if (next !== undefined && next.t - one.t <= longestGap && (isInside(one.last) || isInside(next.last)))
       canvas.line(dotOf(one.t, one.last), dotOf(next.t, next.last), look.curve, asciiSigns.curve);
   });
-  for (const one of buckets)
-    if (isInside(one.last)) {
-      canvas.line(dotOf(one.t, one.low), dotOf(one.t, one.high), look.reading, asciiSigns.reading);
-    }
-  for (const mark of subject.marks)
-    if (mark.kind === 'test' && mark.celsius !== null)
-      canvas.sign(columnOf(mark.t), rowOf(mark.celsius), asciiSigns.test, look.mark);
-
-  // The bands, under all that.
-  const [low, high] = subject.band;
-  for (let row = 0; row < rows; row += 1) {
-    const [top, end] = [y.invert(row * dotsDown), y.invert((row + 1) * dotsDown)];
-    const inBand = end < high && top > low;
-    const onBorder = subject.names.some(({ celsius }) => celsius <= top && celsius > end);
-    for (let column = 0; column < columns; column += 1)
-      if (inBand) canvas.under(column, row, ctx.signs.empty, 'faint');
-      else if (onBorder && column % 2 === 0) canvas.under(column, row, ctx.signs.bullet, 'faint');
+  const areSingle = buckets.length * cellsOfOne < canvas.columns;
+  for (const { t, low, high, last } of buckets) {
+    if (!isInside(last)) continue;
+    canvas.line(dotOf(t, low), dotOf(t, high), look.reading, asciiSigns.reading);
+    if (areSingle && !ctx.ascii) thicken(canvas, dotOf(t, last), look.reading);
   }
+  for (const { kind, celsius, t } of marks)
+    if (kind === 'test' && celsius !== null)
+      canvas.sign(columnOf(t), rowOf(celsius), asciiSigns.test, look.mark);
+};
+
+/** In fewer rows the borders would be a carpet: their numbers at the axis are enough. */
+const bordersFrom = 12;
+
+/** The window and the borders of the stages, under all else. */
+const drawBands = ({ canvas, subject, y, ctx }: Paper): void => {
+  const [low, high] = subject.band;
+  for (let row = 0; row < canvas.rows; row += 1) {
+    const [top, end] = [y.invert(row * canvas.down), y.invert((row + 1) * canvas.down)];
+    const inBand = end < high && top > low;
+    const onBorder =
+      canvas.rows >= bordersFrom && subject.names.some(({ celsius }) => celsius <= top && celsius > end);
+    if (!inBand && !onBorder) continue;
+    for (let column = 0; column < canvas.columns; column += inBand ? 1 : 2)
+      canvas.under(column, row, inBand ? ctx.signs.empty : ctx.signs.bullet, 'faint');
+  }
+};
+
+const draw = (ctx: Context, { width, height, calm }: PlotOptions): readonly Line[] => {
+  const subject = subjectOf(ctx);
+  const { now } = ctx.shown.advice;
+  const columns = width - leftCells - rightCellsOf(width);
+  const rows = height - otherRows;
+  const time = timeOf(subject, now, columns);
+  const look = looks[calm ? 'calm' : 'clear'];
+  const canvas = new Canvas(columns, rows, ctx.ascii);
+  const x = scaleLinear([time.from, time.from + time.perColumn], [0, canvas.across]);
+  const y = scaleLinear([subject.to, subject.from], [0, rows * canvas.down]);
+  const rowOf = (celsius: number): number => Math.floor(y(celsius) / canvas.down);
+  const columnOf = (t: number): number => Math.floor(x(t) / canvas.across);
+  const paper: Paper = { ctx, canvas, x, y, rowOf, columnOf, subject };
+  drawAhead(paper, look.ahead);
+  drawReadings(paper, look);
+  drawBands(paper);
   return [
     marksRow(ctx, subject, columnOf, columns, look.mark),
     ...Array.from(
@@ -190,7 +237,7 @@ const draw = (ctx: Context, { width, height, calm }: PlotOptions): readonly Line
       (_, row): Line => [
         ...numberAt(ctx, subject, rowOf, row, look),
         ...canvas.row(row),
-        nameAt(subject, rowOf, row, rows),
+        ...(width < namedFrom ? [] : [nameAt(subject, rowOf, row, rows)]),
       ],
     ),
     ...timeAxis(ctx, time, columns, columnOf(now)),
@@ -226,7 +273,7 @@ const nameAt = (
     const [top, end] = [Math.max(0, rowOf(high)), Math.min(rows - 1, rowOf(low))];
     return Math.floor((top + end) / 2);
   };
-  const cells = rightCells - 1;
+  const cells = nameCells - 1;
   if (middle(...band) === row) return span(` ${cut(bandName, cells)}`, 'plain');
   const named = names.find((one, index) => {
     const [low, high] = [Math.max(one.celsius, from), Math.min(names[index + 1]?.celsius ?? to, to)];
@@ -298,7 +345,7 @@ export const plot = (ctx: Context, options: PlotOptions): readonly Line[] => {
   const { trace, advice } = ctx.shown;
   const known = drawn.get(trace) ?? new Map<string, readonly Line[]>();
   drawn.set(trace, known);
-  const columns = options.width - leftCells - rightCells;
+  const columns = options.width - leftCells - rightCellsOf(options.width);
   const subject = subjectOf(ctx);
   const { from, perColumn } = timeOf(subject, advice.now, columns);
   const column = Math.floor((advice.now - from) / perColumn);
