@@ -40,7 +40,7 @@ const help = `
     --surprise NAME  foam-over, hot-hob, weak-hob, thermometer-off, interruption, grains, overshoot,
                      power-cut, early-touch, burning-smell, or any (default: none)
     --seed N         the same number makes the same rehearsal
-    --pace N         1 to 60 times as fast (default 20)
+    --pace N         1 to 60 times as fast (default 30); slower by itself where there is something to do at once
     --at 15:00       when the real pulling starts: the result tells clock times (also "tomorrow 15:00")
     --kitchen FILE   where it is cooked (default: the saved kitchen)
     --auto           the pot types the readings

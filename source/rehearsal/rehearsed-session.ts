@@ -2,6 +2,7 @@ import type { Advice } from '../cook/advice.js';
 import type { CookEvent } from '../cook/event.js';
 import type { Outcome, Session } from '../session/session.js';
 import { type Message, message, type TextId } from '../texts/message.js';
+import { isAlarming, keepsUp, presses } from './breath.js';
 import type { FastClock } from './clock.js';
 import type { Shown, SimulatedCook } from './table.js';
 
@@ -32,6 +33,9 @@ export class RehearsedSession {
   readonly #options: RehearsedOptions;
   readonly #listeners = new Set<Listener>();
   #measuredAt = Number.NEGATIVE_INFINITY;
+  #startledAt = Number.NEGATIVE_INFINITY;
+  #asked: { readonly what: string; readonly at: number } = { what: '', at: 0 };
+  #dueAt: number | null = null;
   #turn: Promise<void> = Promise.resolve();
 
   constructor(options: RehearsedOptions) {
@@ -80,7 +84,10 @@ export class RehearsedSession {
     if (own !== null)
       return { kind: 'queried', queried: { kind: 'queried', typed, because: own }, advice: this.advice() };
     await this.look();
-    return this.#done(await this.#options.session.type(typed, t));
+    const outcome = this.#done(await this.#options.session.type(typed, t));
+    if (outcome.kind === 'event') this.#startledAt = Number.NEGATIVE_INFINITY;
+    this.#slowDown();
+    return outcome;
   }
 
   /** Brings pot and slab to this moment. Called several times a second by whoever drives the clock. */
@@ -92,11 +99,28 @@ export class RehearsedSession {
   async #look(): Promise<void> {
     const { session, table } = this.#options;
     table.advanceTo(session.now());
-    const seen = table
-      .notices()
-      .map(({ sight }): Message => ({ id: `rehearsal.sees.${sight}` satisfies TextId }));
+    const sights = table.notices().map(({ sight }) => sight);
+    if (sights.some(isAlarming)) this.#startledAt = session.now();
+    const seen = sights.map((sight): Message => ({ id: `rehearsal.sees.${sight}` satisfies TextId }));
     const read = await this.#autoReading();
+    this.#slowDown();
     if (seen.length > 0 || read) for (const listener of this.#listeners) listener(seen);
+  }
+
+  /** The clock never runs away from a person who has something to do. */
+  #slowDown(): void {
+    const { clock, auto } = this.#options;
+    const advice = this.advice();
+    const what = `${advice.step} ${advice.question?.id ?? ''} ${advice.urgent}`;
+    if (what !== this.#asked.what) this.#asked = { what, at: advice.now };
+    const due = advice.nextReadingSeconds !== null && advice.nextReadingSeconds <= 0;
+    this.#dueAt = due ? (this.#dueAt ?? advice.now) : null;
+    const since = {
+      asked: advice.now - this.#asked.at,
+      startled: advice.now - this.#startledAt,
+      due: this.#dueAt === null ? 0 : advice.now - this.#dueAt,
+    };
+    clock.noFasterThan(keepsUp(advice, !auto, since));
   }
 
   /** To the next moment at which there is something to do or to see: how far that was, seconds. */
@@ -121,7 +145,7 @@ export class RehearsedSession {
 
   /** Something to do now, with nothing to wait for. */
   #wants(advice: Advice): boolean {
-    if (advice.urgent || advice.question !== null) return true;
+    if (presses(advice) || advice.question !== null) return true;
     const reading = advice.nextReadingSeconds;
     if (reading !== null) return reading <= 0 && !this.#options.auto;
     const waits = advice.changesAt !== null || advice.waits !== null || advice.step === 'hands.measure';
@@ -155,12 +179,13 @@ export class RehearsedSession {
 
   /** What a person would see and feel at this moment. */
   sight(): Message {
-    const { table } = this.#options;
+    const { table, clock } = this.#options;
     const { phase, step } = this.advice();
     const shown = this.dialNow();
     const senses = table.senses();
     const fingers = step === 'test.drop' ? table.coldWater() : null;
     return message('rehearsal.look', {
+      paused: clock.paused(),
       dial: shown,
       poured: this.cook.pouredAt !== null,
       boils: senses.boils,

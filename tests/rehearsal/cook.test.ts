@@ -6,6 +6,7 @@ import { RehearsedSession } from '../../source/rehearsal/rehearsed-session.js';
 import { ropeOf } from '../../source/rehearsal/rope.js';
 import { simulatedCook } from '../../source/rehearsal/simulated-cook.js';
 import { slabOf } from '../../source/rehearsal/slab.js';
+import type { SurpriseName } from '../../source/rehearsal/surprises.js';
 import { rehearsalVerdict } from '../../source/rehearsal/verdict.js';
 import { startUnkept } from '../../source/session/start.js';
 import { hall, hallBatch, rehearsal } from './hall.js';
@@ -143,15 +144,30 @@ describe('the fast clock', () => {
     expect(clock.up() - from).toBeCloseTo(120, 9);
     expect(clock.wall() - clock.up() * 1000).toBeCloseTo(0, 6);
   });
+
+  it('runs slower where asked to, never faster than its pace, and takes nothing back', () => {
+    const clock = fastClock(real, 20);
+    const from = clock.up();
+    wall.seconds += 1;
+    clock.noFasterThan(1);
+    wall.seconds += 10;
+    expect(clock.up() - from).toBeCloseTo(30, 9);
+    clock.noFasterThan(Number.POSITIVE_INFINITY);
+    wall.seconds += 1;
+    expect(clock.up() - from).toBeCloseTo(50, 9);
+    clock.noFasterThan(0);
+    wall.seconds += 1;
+    expect(clock.up() - from).toBeCloseTo(51, 9);
+  });
 });
 
 describe('a rehearsal that a person types', () => {
-  const begin = (auto: boolean) => {
+  const begin = (auto: boolean, surprise: SurpriseName | null = null) => {
     const wall = { seconds: 0 };
     const clock = fastClock({ up: () => wall.seconds, wall: () => wall.seconds * 1000 }, 60);
     const opening = rehearsalOpening({ ...hall, seed: 3, surprise: null, version: 'test' });
     const session = startUnkept(opening, clock);
-    const table = simulatedCook(hallBatch, 3, null);
+    const table = simulatedCook(hallBatch, 3, surprise);
     const rehearsed = new RehearsedSession({ session, table, clock, auto });
     const types = async (...lines: readonly string[]) => {
       let said = '';
@@ -161,7 +177,16 @@ describe('a rehearsal that a person types', () => {
       }
       return said;
     };
-    return { rehearsed, types, wall };
+    /** So many seconds of the wall, looked at as the screen does; seconds of the cook that went by. */
+    const waits = async (seconds: number) => {
+      const from = rehearsed.now();
+      for (let past = 0; past < seconds; past += 0.2) {
+        wall.seconds += 0.2;
+        await rehearsed.look();
+      }
+      return rehearsed.now() - from;
+    };
+    return { rehearsed, types, wall, waits };
   };
   const toTheStove = ['done', 'done', 'yes', 'done', 'done', 'done', 'heat medium'];
 
@@ -190,6 +215,51 @@ describe('a rehearsal that a person types', () => {
     expect(readings.length).toBeGreaterThan(0);
     expect(readings).toSatisfy((all: readonly { by?: string }[]) => all.every(({ by }) => by === 'pot'));
     expect(rehearsed.advice().warnings.map(({ id }) => id)).not.toContain('unattended');
+  });
+
+  it('gives a list the time that it takes to read it aloud, and no more', async () => {
+    const { types, waits } = begin(false);
+    await types('done', 'done');
+    expect(await waits(40)).toBeLessThan(50);
+    await waits(20);
+    expect(await waits(10)).toBeGreaterThan(500);
+  });
+
+  it('gives what goes wrong the time to be answered, then runs on', async () => {
+    const { rehearsed, types, waits } = begin(true, 'power-cut');
+    await types(...toTheStove);
+    const seen: string[] = [];
+    rehearsed.onHappening((said) => seen.push(...said.map(({ id }) => id)));
+    for (let turn = 0; turn < 400 && !seen.includes('rehearsal.sees.power-gone'); turn++) {
+      await waits(0.2);
+      if (rehearsed.advice().canBeDone && rehearsed.advice().question === null) await types('done');
+    }
+    expect(seen).toContain('rehearsal.sees.power-gone');
+    expect(await waits(20)).toBeLessThan(30);
+    await types('trouble power');
+    expect(await waits(10)).toBeLessThan(15);
+    expect(await waits(40)).toBeGreaterThan(300);
+  });
+
+  it('asks for readings no faster than a person can type them', async () => {
+    const { rehearsed, types, waits } = begin(false);
+    await types(...toTheStove);
+    await rehearsed.skip();
+    // It is due, and nobody has typed it yet: a second of the wall is a second.
+    await waits(0.2);
+    expect(await waits(5)).toBeLessThan(6);
+    await types(String(rehearsed.dialNow()?.value));
+    const { nextReadingSeconds } = rehearsed.advice();
+    expect((await waits(2)) / (nextReadingSeconds ?? 0)).toBeLessThan(0.6);
+  });
+
+  it('says for as long as it stands that it is paused', async () => {
+    const { rehearsed, types, waits } = begin(false);
+    expect(await types('pause')).toBe('rehearsal.paused');
+    expect(await waits(5)).toBe(0);
+    expect(rehearsed.sight()).toMatchObject({ values: { paused: true } });
+    expect(await types('pause')).toBe('rehearsal.going');
+    expect(rehearsed.sight()).toMatchObject({ values: { paused: false } });
   });
 
   it('tells what can be seen at the pot to whoever listens', async () => {

@@ -46,13 +46,14 @@ const remedy: Readonly<Record<Name, string>> = {
 /** What a rehearsal says: before it, at the simulated pot, and after it. */
 export const rehearsalTexts = {
   'rehearsal.opened': (v: { recipe: string; seed: number; pace: number }) =>
-    `REHEARSAL of ${escapeForTerminal(v.recipe)}, seed ${v.seed}, ${v.pace} times as fast. Nothing is on the stove. "look" says what the dial shows and what is to be seen, "skip" goes to the next thing to do, "pause" and "go" stop and start the clock.`,
+    `REHEARSAL of ${escapeForTerminal(v.recipe)}, seed ${v.seed}, ${v.pace} times as fast, slower while you have a list to read or something to do at once. Nothing is on the stove. "look" says what the dial shows and what is to be seen, "skip" goes to the next thing to do, "pause" and "go" stop and start the clock.`,
   'rehearsal.paused': 'Paused. The same again goes on.',
   'rehearsal.going': 'The clock runs.',
   'rehearsal.skipped': (v: { seconds: number }, p: Printer) => `Skipped ${p.time(v.seconds)}.`,
   'rehearsal.nothing-to-skip': 'There is something to do now.',
   'rehearsal.look': (
     v: {
+      paused: boolean;
       dial: { value: number; unit: string } | null;
       poured: boolean;
       boils: boolean;
@@ -70,6 +71,7 @@ export const rehearsalTexts = {
         ? 'Clear, and no bubbles.'
         : 'Still gritty.';
     return [
+      ...(v.paused ? ['PAUSED.'] : []),
       v.dial === null
         ? 'No thermometer.'
         : `${v.poured ? 'The middle' : 'The dial'} shows ${v.dial.value} °${v.dial.unit}.`,
@@ -104,7 +106,7 @@ export const rehearsalTexts = {
   'rehearsal.bad.seed': (v: { found: string }) =>
     `${quoted(v.found)} is not a seed. Type a whole number from 0 to 4294967295, say --seed 7.`,
   'rehearsal.bad.pace': (v: { found: string }) =>
-    `${quoted(v.found)} is not a pace. Type a number from 1 (as long as the real cook) to 60, say --pace 20.`,
+    `${quoted(v.found)} is not a pace. Type a number from 1 (as long as the real cook) to 60, say --pace 30.`,
   'rehearsal.bad.surprise': (
     v: { found: string; nearest: string | null; names: readonly string[] },
     p: Printer,
