@@ -102,6 +102,8 @@ export type CookResult = {
   /** Where the syrup would have had to rest, and where it did. */
   readonly aimCelsius: number;
   readonly restCelsius: number;
+  /** What the syrup still climbed when the pot last left the ring, kelvin. */
+  readonly climbedKelvin: number | null;
   readonly tests: number;
   /** Rested within the window of the recipe. */
   readonly inWindow: boolean;
@@ -142,6 +144,7 @@ class SeriesCook {
   #lowered = false;
   #looksAt = 0;
   #peakBoil = 0;
+  #offAtCelsius: number | null = null;
   tests = 0;
 
   constructor(recipe: Recipe, truth: TrueKitchen, kitchen: Kitchen, seed: number, odd: Odd) {
@@ -209,6 +212,7 @@ class SeriesCook {
           : Math.abs(first.seconds - (crossedAt - first.t)) / (crossedAt - first.t),
       aimCelsius: batch.target.aimCelsius,
       restCelsius: this.#peakBoil,
+      climbedKelvin: this.#offAtCelsius === null ? null : this.#peakBoil - this.#offAtCelsius,
       tests: this.tests,
       shareError: Math.abs(
         batch.yield.expectedGrams.typical / batch.yield.cookedGrams - this.#truth.boxShare,
@@ -242,6 +246,8 @@ class SeriesCook {
     const { heat, potOn, lidOn } = this.cook;
     // Somebody turned the knob up in this cook and did not say so.
     this.pot.setHeat(this.#odd === 'knob not typed' && (heat?.level ?? 0) > 0 ? 1 : (heat?.level ?? 0));
+    if (this.pot.state().potOn && potOn?.on === false && this.cook.pouredAt === null)
+      this.#offAtCelsius = this.pot.state().boilsCelsius;
     this.pot.setPot(potOn?.on ?? true);
     this.pot.setLid(lidOn?.on ?? false);
   }

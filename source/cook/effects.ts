@@ -1,5 +1,6 @@
 import { batchOf } from '../batch/batch-of.js';
 import { refusalOf } from '../batch/refusal.js';
+import { recheckDial } from '../forecast/index.js';
 import type { HandsKind } from '../kitchen/kitchen.js';
 import { heatLevel } from '../kitchen/stove.js';
 import { toCelsius } from '../units/temperature.js';
@@ -53,13 +54,15 @@ const recheck = (cook: Cook, checks: Cook['checks']): Cook => {
   // No air that anybody breathes boils water there: the check says nothing.
   if (refusalOf(cook.batch.recipe, cook.batch.kitchen, checks) !== null) return cook;
   const batch = batchOf(cook.batch.recipe, cook.batch.kitchen, { checks });
+  const hob = hobOf(batch);
   // What fingers moved up stays moved up.
   const moved = cook.takeOffCelsius - cook.batch.target.takeOffCelsius;
   return {
     ...cook,
     checks,
     batch,
-    hob: hobOf(batch),
+    hob,
+    estimate: recheckDial(cook.estimate, hob),
     takeOffCelsius: batch.target.takeOffCelsius + moved,
   };
 };

@@ -155,15 +155,10 @@ export const learnFrom = (lessons: readonly CookLesson[], kitchen: Kitchen): Lea
     .toSorted((one, other) => (other.date ?? '').localeCompare(one.date ?? ''))
     .slice(0, mostCooks);
   const here = counted.filter((one) => isSameStove(one.kitchen, kitchen));
-  // What is read after the take-off is the least that the syrup went on: while the dial catches up it cools, and water
-  // still leaves. A climb under the usual one says nothing; only what most cooks climb above it is learned.
-  const carryOver = { mean: stoveTraits[kitchen.stove].carryOverKelvin, ...priors.carryOver };
   const climbed = lesson(
-    each(here, ({ carryOverKelvin: read }) =>
-      read === null ? null : { ...read, value: Math.max(read.value, carryOver.mean) },
-    ),
-    carryOver,
-    same,
+    each(here, ({ carryOverKelvin }) => carryOverKelvin),
+    { mean: stoveTraits[kitchen.stove].carryOverKelvin, ...priors.carryOver },
+    (kelvin) => Math.max(0, kelvin),
   );
   const shares = each(counted, ({ boxShare }) =>
     boxShare === null ? null : { value: boxShare, sd: weighedSd },

@@ -7,6 +7,7 @@ import { readEvent } from '../../source/cook/read-event.js';
 import { dialOf } from '../../source/kitchen/dial.js';
 import type { Kitchen } from '../../source/kitchen/kitchen.js';
 import { type Learned, nothingLearned } from '../../source/kitchen/learned.js';
+import { stoveTraits } from '../../source/kitchen/stove.js';
 import { learn, learnFrom, mostCooks } from '../../source/lessons/learn.js';
 import { type CookLesson, lessonOf } from '../../source/lessons/learn-cook.js';
 import { pooled } from '../../source/lessons/learn-pool.js';
@@ -151,10 +152,16 @@ describe('what a kitchen learns', () => {
     expect(learnFrom([...old, ...late], hall).boxShare?.value).toBeGreaterThan(0.87);
   });
 
-  it('takes a climb below the usual as no news, because the syrup cools while the dial catches up', () => {
+  it('lets the carry-over fall as well as rise', () => {
     const climbs = (kelvin: number) => lesson({ carryOverKelvin: { value: kelvin, sd: 0.9 } });
-    expect(learnFrom([climbs(0), climbs(0), climbs(0.2)], hall).carryOverKelvin?.value).toBeCloseTo(1.4, 6);
+    const usual = stoveTraits[hall.stove].carryOverKelvin;
+    const falls = learnFrom([climbs(0.2), climbs(-0.3), climbs(0.1)], hall).carryOverKelvin?.value ?? usual;
+    expect(falls).toBeLessThan(usual - 0.4);
+    expect(falls).toBeGreaterThanOrEqual(0);
     expect(learnFrom([climbs(4), climbs(3.5), climbs(4)], hall).carryOverKelvin?.value).toBeGreaterThan(2.5);
+    // No pot gets colder than it came off by its own heat.
+    const cold = Array.from({ length: 8 }, () => climbs(-6));
+    expect(learnFrom(cold, hall).carryOverKelvin?.value).toBe(0);
   });
 
   const elsewhere: readonly (readonly [string, Kitchen, keyof Learned])[] = [

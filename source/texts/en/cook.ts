@@ -548,7 +548,7 @@ export const cookTexts = {
 
   // Timers.
   'timer.dissolving': 'dissolving',
-  'timer.lid': 'lid off at',
+  'timer.lid': 'lid comes off',
   'timer.test-due': 'next cold-water test',
   'timer.off-the-ring': 'off the ring',
   'timer.first-fold': 'first fold',
