@@ -10,8 +10,10 @@ for fd in /proc/$$/fd/*; do
   [ "$fd" -lt 3 ] || [ "$fd" -eq 255 ] || eval "exec $fd>&-"
 done
 stty -a > "$notes/before"
+# What the shell itself says of a killed program would stand on its last picture.
+exec 3>&2 2> /dev/null
 # The inner one becomes the program: its number is the program's.
-bash -c 'echo $$ > "$0/pid"; [ -z "$STDOUT" ] || exec > "$STDOUT"; exec "$@"' "$notes" "$@"
+bash -c 'echo $$ > "$0/pid"; [ -z "$STDOUT" ] || exec > "$STDOUT"; exec "$@"' "$notes" "$@" 2>&3 3>&-
 code=$?
 echo $code > "$notes/code"
 stty -a > "$notes/after"

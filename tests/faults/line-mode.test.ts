@@ -1,9 +1,8 @@
-import { spawnSync } from 'node:child_process';
 import { readdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import { Typist } from '../terminal/typist.js';
-import { chance, entriesOf, kitchenFile, Piped, program, scratch, seed, times } from './program.js';
+import { chance, entriesOf, kitchenFile, Piped, scratch, seed, times } from './program.js';
 
 const hall = ['--kitchen', kitchenFile];
 
@@ -113,20 +112,6 @@ describe('the ways out of the line mode', () => {
     noStack(cook.err);
     expect(entriesOf(journalIn(home))[1]).toMatchObject({ text: 'one' });
   });
-
-  it('a feed read by head ends with 0', () => {
-    const { status, stdout, stderr } = spawnSync(
-      'sh',
-      [
-        '-c',
-        `(for i in 1 2 3 4 5 6 7 8 9; do echo "note $i"; sleep 0.05; done; sleep 1) | "${process.execPath}" ${program} follow mint-pull --json | head -n 1`,
-      ],
-      { encoding: 'utf8' },
-    );
-    expect(status).toBe(0);
-    expect(stderr).toBe('');
-    expect(stdout.trim().split('\n')).toHaveLength(1);
-  });
 });
 
 describe('a terminal that sends anything', () => {
@@ -205,25 +190,6 @@ describe('a terminal that sends anything', () => {
     noStack(cook.err);
     expect(cook.out).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u009b]/);
     expect(entriesOf(journalIn(home)).at(-1)).toMatchObject({ text: 'still here' });
-  });
-
-  it('a dumb terminal gets lines without any escape sequence', async () => {
-    const home = scratch();
-    const cook = cooks(home, [...hall], { TERM: 'dumb' });
-    await cook.sees(ready);
-    await cook.types('done', /> $/);
-    expect(cook.text).not.toContain('\u001b');
-    await stillWorks(cook, home);
-  });
-
-  it('no terminal at all is told what to do instead', () => {
-    const { status, stderr, stdout } = spawnSync(process.execPath, [program, 'cook'], {
-      encoding: 'utf8',
-      env: { ...process.env, KETTLEHAND_HOME: scratch() },
-      input: '',
-    });
-    expect([status, stdout]).toEqual([2, '']);
-    expect(stderr).toContain('needs a terminal');
   });
 });
 
