@@ -1,5 +1,4 @@
 import { batchOf } from '../batch/batch-of.js';
-import { refusalOf } from '../batch/refusal.js';
 import { recheckDial } from '../forecast/index.js';
 import type { HandsKind } from '../kitchen/kitchen.js';
 import { heatLevel } from '../kitchen/stove.js';
@@ -51,8 +50,6 @@ const setLid = (cook: Cook, on: boolean, t: number): Cook =>
 
 /** Today's checks change what the dial means and, without an altitude, the air pressure: the batch is computed anew. */
 const recheck = (cook: Cook, checks: Cook['checks']): Cook => {
-  // No air that anybody breathes boils water there: the check says nothing.
-  if (refusalOf(cook.batch.recipe, cook.batch.kitchen, checks) !== null) return cook;
   const batch = batchOf(cook.batch.recipe, cook.batch.kitchen, { checks });
   const hob = hobOf(batch);
   // What fingers moved up stays moved up.
