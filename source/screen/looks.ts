@@ -110,9 +110,19 @@ const inAscii: Readonly<Record<string, string>> = {
   '…': '...',
 };
 
+const umlauts: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss' };
+/** As German writes them without their marks: "Öl" is "Oel", "LÖFFEL" is "LOEFFEL". */
+const withoutUmlauts = (text: string): string =>
+  text
+    .replaceAll(/[äöüß]/g, (letter) => umlauts[letter] ?? letter)
+    .replaceAll(/([ÄÖÜ])(\p{Ll})?/gu, (_, letter: string, next = '') => {
+      const pair = umlauts[letter.toLowerCase()] ?? letter;
+      return next === '' ? pair.toUpperCase() : `${pair[0]?.toUpperCase()}${pair.slice(1)}${next}`;
+    });
+
 /** Text for a terminal that shows nothing but ASCII, its lines kept; what has no like is a question mark. */
 export const toAscii = (text: string): string =>
-  text
+  withoutUmlauts(text.normalize('NFC'))
     .normalize('NFKD')
     .replaceAll(/\p{M}/gu, '')
     .replaceAll(/[^\n\u0020-\u007e]/gu, (sign) => inAscii[sign] ?? '?');

@@ -1,2 +1,18 @@
+import { deCook } from './de/cook.js';
+import { deFar } from './de/far.js';
+import { deFeed } from './de/feed.js';
+import { deHazards } from './de/hazards.js';
+import { deLines } from './de/lines.js';
+import { deScreen } from './de/screen.js';
+import { deTyped } from './de/typed.js';
+
 /** German: every sentence a person can read, by id. Divided as the English is. */
-export const de = {};
+export const de = {
+  ...deCook,
+  ...deFar,
+  ...deFeed,
+  ...deHazards,
+  ...deLines,
+  ...deScreen,
+  ...deTyped,
+};
