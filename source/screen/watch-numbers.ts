@@ -64,18 +64,17 @@ const leftOf = (advice: Advice, own: Printer): Message | null => {
   return waited(advice, own);
 };
 
-const pieces = (cook: Cook): Message => {
-  const { counted, batch } = cook;
-  return message('watch.pieces', { pieces: counted ?? Math.round(batch.yield.pieces.typical) });
-};
+/** At the end: what was counted; nothing that was only computed. */
+const outcome = ({ counted }: Cook): Message =>
+  counted === null ? message('watch.done') : message('watch.pieces', { pieces: counted });
 
 /** Pure: the temperature as the cook's own thermometer shows it, the stage or the phase, and the time left. */
 export const watchNumbers = (cook: Cook, advice: Advice, own: Printer): WatchNumbers => {
   const { phase } = advice;
   const named = { word: { id: `phase.${phase}` as TextId }, wordLabel: null };
-  const left = { left: leftOf(advice, own), share: advice.forecast?.boilShare ?? null };
+  const left = { left: leftOf(advice, own), share: advice.offTheHeat ? null : (advice.forecast?.boilShare ?? null) };
   if (phase === 'over' && !cook.stopped)
-    return { number: null, numberLabel: null, word: pieces(cook), wordLabel: null, left: null, share: null };
+    return { number: null, numberLabel: null, word: outcome(cook), wordLabel: null, left: null, share: null };
   if (onTheSlab.includes(phase)) return { ...ofMiddle(cook, own), ...named, ...left };
   if (!measured.includes(phase)) return { number: null, numberLabel: null, ...named, ...left };
   const { lastReading } = cook;

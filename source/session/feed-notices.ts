@@ -24,8 +24,8 @@ export class FeedNotices {
   #saysNotWanted: string | null = null;
   #wasThere = false;
   #hasRead = false;
-  /** Something was lost since the last reading: the next one says that it is back. */
-  #wasLost = false;
+  /** When something was lost since the last reading: the next one says that it is back. */
+  #lostAt: number | null = null;
   #toSay: Message[] = [];
   readonly #saidAt = new Map<string, number>();
   #shown = '';
@@ -125,32 +125,28 @@ export class FeedNotices {
 
   notWanted(because: 'feed.poured' | 'feed.no-thermometer', now: number): void {
     this.#loss = null;
-    this.#wasLost = false;
+    this.#lostAt = null;
     this.#jump = null;
     if (this.#saysNotWanted !== because) this.pass(message(because), now);
     this.#saysNotWanted = because;
   }
 
-  jumped(celsius: number, now: number): void {
-    if (this.#jump === null) this.#toSay.push(message('feed.jumped', { celsius }));
-    this.#jump = message('feed.jumped', { celsius });
-    this.#wanted(celsius, now);
+  /** Something was lost, and a reading that came at `at` would show that it is back. */
+  awaits(at: number): boolean {
+    return this.#lostAt !== null && at >= this.#lostAt;
   }
 
-  believed(celsius: number, now: number): void {
-    this.#jump = null;
-    this.#wanted(celsius, now);
-  }
-
-  /** A reading was taken: what was lost is back. */
-  #wanted(celsius: number, now: number): void {
+  /** A reading was taken that came at `at`: what was lost before it is back. */
+  read(celsius: number, { doubted, at, now }: { doubted: boolean; at: number; now: number }): void {
+    const jump = doubted ? message('feed.jumped', { celsius }) : null;
+    if (jump !== null && this.#jump === null) this.#toSay.push(jump);
+    this.#jump = jump;
     const isFirst = !this.#hasRead;
-    const wasLost = this.#wasLost;
     this.#hasRead = true;
     this.#saysNotWanted = null;
-    this.#wasLost = false;
+    if (!this.awaits(at)) return;
+    this.#lostAt = null;
     this.#loss = null;
-    if (!wasLost) return;
     this.pass(message(isFirst ? 'feed.begins' : 'feed.back', { celsius }), now);
   }
 
@@ -159,7 +155,7 @@ export class FeedNotices {
     const isLess = loss.kind === 'stalled' && this.#loss !== null;
     if (isLess || this.#loss?.kind === loss.kind) return;
     this.#loss = loss;
-    this.#wasLost = true;
+    this.#lostAt ??= now;
     this.#toSay.push(loss.at(now));
   }
 }

@@ -16,6 +16,8 @@ export type FeedOptions = {
 };
 
 type Shown = { readonly value: number; readonly unit: TemperatureUnit };
+/** A reading that waits for its turn, with when it came: by this machine's clock, and by the cook's. */
+type Pending = Shown & { readonly at: number; readonly t: number };
 type Taken = { readonly at: number; readonly celsius: number };
 
 /** One reading a second at most; one every so often at least; sooner when it moves by so much, kelvin. Our judgement. */
@@ -37,7 +39,7 @@ export class Feed {
   readonly #notices: FeedNotices;
   readonly #arrivals = new Arrivals();
   readonly #listeners = new Set<(said: readonly Message[]) => void>();
-  #pending: Shown | null = null;
+  #pending: Pending | null = null;
   #taken: Taken | null = null;
   /** The cook had a thermometer before somebody said that it has none any more. */
   #hadThermometer = false;
@@ -129,7 +131,7 @@ export class Feed {
     }
     this.#notices.good();
     if (this.#pending !== null) this.#notices.often(now);
-    this.#pending = read;
+    this.#pending = { ...read, at: now, t: this.#options.session.now() };
   }
 
   /** A bare number is in the thermometer's unit. */
@@ -166,23 +168,23 @@ export class Feed {
       return false;
     }
     const { session } = this.#options;
-    const shown = this.#pending;
+    const { at, t, ...shown } = this.#pending;
     const celsius = session.cook.batch.dial.toTrueCelsius(toCelsius(shown.value, shown.unit));
-    if (!this.#isDue(celsius, now)) return false;
+    if (!this.#isDue(celsius, at, now)) return false;
     this.#pending = null;
     this.#taken = { at: now, celsius };
-    const outcome = await session.happen({ kind: 'reading', ...shown, of: 'syrup', by: 'feed' });
+    const outcome = await session.happen({ kind: 'reading', ...shown, of: 'syrup', by: 'feed' }, t);
     const doubted = outcome.kind === 'event' && outcome.doubt !== null;
-    if (doubted) this.#notices.jumped(celsius, now);
-    else this.#notices.believed(celsius, now);
+    this.#notices.read(celsius, { doubted, at, now });
     return true;
   }
 
   /** Often enough to follow the pot, seldom enough that noise is not taken for a rise. */
-  #isDue(celsius: number, now: number): boolean {
+  #isDue(celsius: number, at: number, now: number): boolean {
     if (this.#taken === null) return true;
     const since = now - this.#taken.at;
     if (since < leastSeconds) return false;
+    if (this.#notices.awaits(at)) return true;
     const { takeOffCelsius } = this.#options.session.cook;
     const crosses = celsius >= takeOffCelsius && this.#taken.celsius < takeOffCelsius;
     return since >= usualSeconds || Math.abs(celsius - this.#taken.celsius) >= movedKelvin || crosses;

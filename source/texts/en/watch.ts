@@ -102,13 +102,13 @@ export const watchTexts = {
   'watch.reading': (v: { ago: number; other: string }, p: Printer) =>
     `${v.other === '' ? '' : `that is ${v.other}, `}read ${v.ago < 5 ? 'just now' : `${p.time(v.ago)} ago`}`,
   'watch.no-reading': 'not read yet',
-  'watch.goal': (v: { span: string }) => `goal: ${v.span}`,
   'watch.middle-reads': (v: { limit: string }) =>
     `in the middle; hands must wait till it is below ${v.limit}`,
   'watch.left': (v: { about: string }) => `off the heat in ${v.about}`,
   'watch.left.now': 'off the heat now',
   'watch.wait': (v: { clock: string }) => `${v.clock} to wait`,
   'watch.pieces': (v: { pieces: number }, p: Printer) => p.count(v.pieces, 'piece', 'pieces'),
+  'watch.done': 'Done',
   'watch.cue': 'The cook says:',
   'watch.has': (v: { items: readonly string[] }, p: Printer) =>
     `It has this in it: ${p.list(v.items.map(escapeForTerminal))}.`,
