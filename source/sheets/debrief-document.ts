@@ -272,7 +272,7 @@ const dateOf = (iso: string | null): string | null => {
 
 /** The story as headed parts, in the order in which it is read; `damage`: what the journal lost. */
 export const debriefDocument = (story: Story, damage: readonly Message[] = []): DebriefDocument => {
-  const { batch, startedAt, seconds, rehearsal, from, gaps, notes, changes } = story;
+  const { batch, cook, readings, startedAt, seconds, rehearsal, from, gaps, notes, changes } = story;
   return {
     title: message('debrief.title', { name: batch.recipe.name }),
     rehearsal: rehearsal ? message('debrief.rehearsal') : null,
@@ -284,7 +284,7 @@ export const debriefDocument = (story: Story, damage: readonly Message[] = []): 
         from: batch.air.from,
       }),
       message('debrief.dial', {
-        id: batch.dial.present ? batch.dial.id : null,
+        id: batch.dial.present && (cook.thermometer || readings.length > 0) ? batch.dial.id : null,
         unit: batch.dial.unit,
         basis: batch.dial.basis,
       }),

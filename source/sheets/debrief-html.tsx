@@ -15,7 +15,7 @@ type Say = (said: Message) => string;
 const policy =
   "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
 
-const shortRows = 6;
+const shortRows = 13;
 
 const Table = ({ table, say }: { table: DebriefTable; say: Say }): ReactElement | null => {
   const { columns, rows, right, wordy, foot, whenEmpty } = table;

@@ -28,6 +28,13 @@ const put = (grid: Grid, column: number, row: number, mark: string): void => {
   if (line !== undefined && column >= 0 && column < line.length) line[column] = mark;
 };
 
+/** The pot left the ring: not where a test in the same column says it already. */
+const offsBeside = (story: Story, frame: CurveFrame, width: number): Story['offs'] => {
+  const { x } = curveScales(frame, width - 1, rows - 1);
+  const column = (t: number): number => Math.round(x(t));
+  return story.offs.filter(({ t }) => !frame.tests.some(({ told }) => column(told.t) === column(t)));
+};
+
 const drawCurve = (grid: Grid, story: Story, frame: CurveFrame, width: number): void => {
   const { x, y } = curveScales(frame, width - 1, rows - 1);
   const at = (seconds: number, celsius: number): readonly [number, number] => [
@@ -41,10 +48,9 @@ const drawCurve = (grid: Grid, story: Story, frame: CurveFrame, width: number): 
     put(grid, ...at(t, celsius), believed ? mark : marks.doubted);
   }
   for (const { told, celsius } of frame.tests) put(grid, ...at(told.t, celsius), marks.test);
-  for (const { t, celsius } of story.offs) {
+  for (const { t, celsius } of offsBeside(story, frame, width)) {
     const [column, row] = at(t, celsius ?? frame.window[0]);
-    if (!frame.tests.some(({ told }) => Math.round(x(told.t)) === column))
-      put(grid, column, Math.max(0, row - 1), marks.off);
+    put(grid, column, Math.max(0, row - 1), marks.off);
   }
   for (const t of alarmsOf(story)) if (t <= frame.to) put(grid, Math.round(x(t)), 0, marks.trouble);
   if (poured !== null) {
@@ -118,7 +124,7 @@ const phaseLine = (story: Story, frame: CurveFrame, width: number, printer: Prin
   return line.join('').trimEnd();
 };
 
-const legend = (story: Story, printer: Printer): string => {
+const legend = (story: Story, frame: CurveFrame, width: number, printer: Printer): string => {
   const say = (id: Parameters<typeof message>[0]): string => words({ id }, printer);
   const has = (of: string, believed: boolean) =>
     story.readings.some((one) => one.of === of && one.believed === believed);
@@ -129,7 +135,7 @@ const legend = (story: Story, printer: Printer): string => {
       ? [`${marks.doubted} ${say('debrief.plot.doubted')}`]
       : []),
     ...(story.tests.length > 0 ? [`${marks.test} ${say('debrief.plot.test')}`] : []),
-    ...(story.offs.length > 0 ? [`${marks.off} ${say('debrief.plot.off')}`] : []),
+    ...(offsBeside(story, frame, width).length > 0 ? [`${marks.off} ${say('debrief.plot.off')}`] : []),
     ...(alarmsOf(story).length > 0 ? [`${marks.trouble} ${say('debrief.plot.trouble')}`] : []),
     ...(story.pouredAt === null ? [] : [`| ${say('debrief.plot.poured')}`]),
     ...(has('middle', true) ? [`${marks.middle} ${say('debrief.plot.middle')}`] : []),
@@ -166,7 +172,7 @@ export const textPlot = (
     ...body,
     ...axis(frame, width).map((line) => `${indent}${line}`),
     `${indent}${words(message('debrief.plot.axis'), printer)}; = ${words(message('debrief.plot.break'), printer)}`,
-    ...wrapLegend(`${indent}${legend(story, printer)}`, indent.length, columns),
+    ...wrapLegend(`${indent}${legend(story, frame, width, printer)}`, indent.length, columns),
   ];
 };
 

@@ -103,6 +103,12 @@ describe('the debrief in a terminal', () => {
     expect(text(bare)).toContain('there is no curve');
   });
 
+  it('names no thermometer where there was none', () => {
+    const play = new Play({ kitchen: hall }).type('thermometer none');
+    expect(text(storyOf(play.events, startedAt))).toContain('no thermometer;');
+    expect(text(fairTold)).toContain('"hall-dial"');
+  });
+
   it('says what a damaged journal lost before anything that rests on it', () => {
     const told = debriefText(half, printerOf(half.cook), [
       message('journal.damaged', { lines: [7], more: 0 }),
