@@ -7,6 +7,7 @@ import { frame } from '../../source/screen/frame.js';
 import type { ConsoleModel } from '../../source/screen/model.js';
 import { lineWidth } from '../../source/screen/text.js';
 import { en } from '../../source/texts/en.js';
+import { languageIds } from '../../source/units/language.js';
 import { type Bench, bench, kitchenNamed, modelOn, plainText, play, wholeCook } from './kit.js';
 
 const unicode: Style = { ascii: false, color: true };
@@ -54,64 +55,67 @@ const presses = async (model: ConsoleModel, one: Bench, keys: string): Promise<v
   }
 };
 
-describe('the frame is never taller or wider than the window, and leaves nothing out', () => {
-  it.each(recipes)('in every step of %s', async (recipe) => {
-    const one = bench({ recipe });
-    const model = modelOn(one);
-    fits(model, 'opening');
-    await play(one, wholeCook, (line) => fits(model, `after "${line}" (${one.session.advice().step})`));
-    model.close();
-  });
-
-  it('without a thermometer, and with a pot that is too small', async () => {
-    for (const kitchen of [withoutThermometer(), poorKitchen()]) {
-      const one = bench({ kitchen });
-      const model = modelOn(one);
+describe.each(languageIds)(
+  'in %s the frame is never taller or wider than the window, and leaves nothing out',
+  (language) => {
+    it.each(recipes)('in every step of %s', async (recipe) => {
+      const one = bench({ recipe });
+      const model = modelOn(one, { language });
       fits(model, 'opening');
-      await play(
-        one,
-        [...wholeCook.slice(0, 14), 'pot off', 'hard ball', 'done', 'done', 'done', 'yes'],
-        (line) => fits(model, `after "${line}" (${one.session.advice().step})`),
-      );
+      await play(one, wholeCook, (line) => fits(model, `after "${line}" (${one.session.advice().step})`));
       model.close();
-    }
-  });
+    });
 
-  it.each(troubleNames)(
-    'with the trouble %s, from first action to last, in the boil and on the slab',
-    async (name) => {
-      for (const steps of [17, 41]) {
-        const one = bench();
-        await play(one, wholeCook.slice(0, steps));
-        const model = modelOn(one);
-        const windows = [smallest, sizes[2] as Size];
-        await play(one, [`trouble ${name}`], () => fits(model, name, windows));
-        await play(one, ['done', 'done', 'done', 'done', 'done'], () =>
-          fits(model, `${name} (${one.session.advice().step})`, windows),
+    it('without a thermometer, and with a pot that is too small', async () => {
+      for (const kitchen of [withoutThermometer(), poorKitchen()]) {
+        const one = bench({ kitchen });
+        const model = modelOn(one, { language });
+        fits(model, 'opening');
+        await play(
+          one,
+          [...wholeCook.slice(0, 14), 'pot off', 'hard ball', 'done', 'done', 'done', 'yes'],
+          (line) => fits(model, `after "${line}" (${one.session.advice().step})`),
         );
         model.close();
       }
-    },
-  );
+    });
 
-  it('with lists, help, leaving, a long line, and after an act that was taken back', async () => {
-    const one = bench();
-    await play(one, wholeCook.slice(0, 17));
-    const model = modelOn(one);
-    for (const keys of ['!', 'h', '?', '?', 'q', 'q']) {
-      await presses(model, one, keys);
-      fits(model, `key ${keys}`);
-    }
-    await presses(model, one, `:note ${'a long remark about the hall '.repeat(6)}`);
-    fits(model, 'a long remark');
-    await presses(model, one, '\r238');
-    fits(model, 'a reading being typed');
-    await presses(model, one, '\rpu');
-    fits(model, 'taken back');
-    expect(one.session.advice().question?.kind).toBe('what is true now');
-    model.close();
-  });
-});
+    it.each(troubleNames)(
+      'with the trouble %s, from first action to last, in the boil and on the slab',
+      async (name) => {
+        for (const steps of [17, 41]) {
+          const one = bench();
+          await play(one, wholeCook.slice(0, steps));
+          const model = modelOn(one, { language });
+          const windows = [smallest, sizes[2] as Size];
+          await play(one, [`trouble ${name}`], () => fits(model, name, windows));
+          await play(one, ['done', 'done', 'done', 'done', 'done'], () =>
+            fits(model, `${name} (${one.session.advice().step})`, windows),
+          );
+          model.close();
+        }
+      },
+    );
+
+    it('with lists, help, leaving, a long line, and after an act that was taken back', async () => {
+      const one = bench();
+      await play(one, wholeCook.slice(0, 17));
+      const model = modelOn(one, { language });
+      for (const keys of ['!', 'h', '?', '?', 'q', 'q']) {
+        await presses(model, one, keys);
+        fits(model, `key ${keys}`);
+      }
+      await presses(model, one, `:note ${'a long remark about the hall '.repeat(6)}`);
+      fits(model, 'a long remark');
+      await presses(model, one, '\r238');
+      fits(model, 'a reading being typed');
+      await presses(model, one, '\rpu');
+      fits(model, 'taken back');
+      expect(one.session.advice().question?.kind).toBe('what is true now');
+      model.close();
+    });
+  },
+);
 
 describe('what stands on it', () => {
   const inTheBoil = async () => {

@@ -8,6 +8,7 @@ import { ConsoleModel, type Outside } from '../../source/screen/model.js';
 import type { Line } from '../../source/screen/text.js';
 import type { Session } from '../../source/session/session.js';
 import { startUnkept } from '../../source/session/start.js';
+import type { Language } from '../../source/units/language.js';
 
 const read = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 
@@ -87,11 +88,17 @@ export const bench = (
 
 export const modelOn = (
   { session, time }: Bench,
-  options: { quiet?: boolean; onLeave?: (how: string) => void; onFail?: (error: unknown) => void } = {},
+  options: {
+    language?: Language;
+    quiet?: boolean;
+    onLeave?: (how: string) => void;
+    onFail?: (error: unknown) => void;
+  } = {},
 ): ConsoleModel =>
   new ConsoleModel({
     session,
     outside: time,
+    language: options.language,
     quiet: options.quiet ?? false,
     pace: 1,
     onLeave: options.onLeave ?? (() => undefined),
