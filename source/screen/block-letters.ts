@@ -37,7 +37,7 @@ const lettersOf = (text: string, size: LetterSize, ascii: boolean): readonly str
   const trimmed = rows.map((row) => row.trimEnd());
   while (trimmed.length > 0 && trimmed[0] === '') trimmed.shift();
   while (trimmed.length > 0 && trimmed.at(-1) === '') trimmed.pop();
-  if (remembered.size > 200) remembered.clear();
+  if (remembered.size > 2000) remembered.clear();
   remembered.set(key, trimmed);
   return trimmed;
 };

@@ -9,9 +9,13 @@ const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
 const wide =
   /^(?:[\u1100-\u115f\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\ua000-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6]|[\u{1f300}-\u{1faff}]|[\u{20000}-\u{3fffd}])/u;
 
+/** Each sign of these is one cell and one unit of a string: Latin, dashes, arrows, lines, blocks, shapes, braille. */
+const narrow =
+  /^[\u0020-\u007e\u00a0-\u00ac\u00ae-\u02ff\u2010-\u2027\u2190-\u21ff\u2500-\u25ff\u2800-\u28ff]*$/;
+
 /** Cells that a text takes. */
 export const widthOf = (text: string): number => {
-  if (/^[\u0020-\u007e]*$/.test(text)) return text.length;
+  if (narrow.test(text)) return text.length;
   let cells = 0;
   for (const { segment } of segmenter.segment(text)) cells += wide.test(segment) ? 2 : 1;
   return cells;

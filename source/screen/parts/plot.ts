@@ -231,7 +231,7 @@ const draw = (ctx: Context, { width, height, calm }: PlotOptions): readonly Line
   drawReadings(paper, look);
   drawBands(paper);
   return [
-    marksRow(ctx, subject, columnOf, columns, look.mark),
+    marksRow(ctx, subject, columnOf, columns, rightCellsOf(width), look.mark),
     ...Array.from(
       { length: rows },
       (_, row): Line => [
@@ -288,16 +288,22 @@ const marksRow = (
   { marks }: Subject,
   columnOf: (t: number) => number,
   columns: number,
+  names: number,
   look: Look,
 ): Line => {
-  let text = '';
-  marks.forEach(({ t, word }, index) => {
+  const words = new Map<number, readonly string[]>();
+  for (const { t, word } of marks) {
     const column = columnOf(t);
-    if (column < widthOf(text) || column >= columns) return;
-    const next = marks.slice(index + 1).find((one) => columnOf(one.t) > column);
-    const room = (next === undefined ? columns : columnOf(next.t)) - column - 2;
     const said = ctx.say(message('event.word', { word }));
-    text = `${padded(text, column)}${ctx.signs.below}${widthOf(said) <= room ? said : ''}`;
+    if (column < columns) words.set(column, [...(words.get(column) ?? []), said]);
+  }
+  let text = '';
+  const taken = [...words.keys()];
+  taken.forEach((column, index) => {
+    const all = words.get(column) ?? [];
+    const room = (taken[index + 1] ?? columns + names) - column - 2;
+    const said = [all.join(', '), all.at(-1) ?? ''].find((one) => widthOf(one) <= room) ?? '';
+    text = `${padded(text, column)}${ctx.signs.below}${said}`;
   });
   return [span(' '.repeat(leftCells)), span(text, look)];
 };

@@ -1,5 +1,3 @@
-import type { Printer } from '../../units/printer.js';
-
 const inMinutes = (seconds: number): number => Math.floor(seconds / 60);
 
 /**
@@ -36,11 +34,6 @@ export const farTexts = {
 
   // The curve.
   'plot.empty': 'No reading yet: the curve begins with the first.',
-  'plot.title': (v: { now: number }, p: Printer) => `the cook so far, ${p.time(v.now)}`,
   'plot.minutes': 'min',
-  'plot.now': 'now',
   'plot.legend': 'readings, line between; ahead: the forecast, 8 times in 10 within the shade',
-  'plot.test': 'test',
-  'plot.pot.off': 'off',
-  'plot.pot.on': 'on',
 } as const;
