@@ -6,6 +6,8 @@ export default defineConfig({
     exclude: ['tests/fixtures/**'],
     setupFiles: ['tests/seed.ts'],
     testTimeout: 30_000,
+    // The default leaves one core idle; many tests wait for a terminal, and then another file can run.
+    maxWorkers: '100%',
     coverage: {
       provider: 'v8',
       include: ['source/**/*.{ts,tsx}'],

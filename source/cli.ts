@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { World } from './commands/world.js';
+import { escapeForTerminal } from './units/escape.js';
 
 type Command = { readonly run: (argv: readonly string[], world: World) => Promise<number> };
 
@@ -100,17 +101,18 @@ const main = async (typed: readonly string[]): Promise<number> => {
   }
 };
 
-// A reader that went away (a pipe into head) is no fault of the cook.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(0);
-});
-
 const ended = (error: unknown): never => {
   process.stderr.write(
-    `That failed: ${error instanceof Error ? error.message : String(error)}. Nothing that was saved is lost.\n`,
+    `That failed: ${escapeForTerminal(error instanceof Error ? error.message : String(error))}. Nothing that was saved is lost.\n`,
   );
   process.exit(1);
 };
+
+// A reader that went away (a pipe into head) is no fault of the cook; a terminal that did is the console's to notice.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0);
+  if (!process.stdout.isTTY) ended(error);
+});
 
 main(process.argv.slice(2)).then((code) => {
   process.exitCode = code;

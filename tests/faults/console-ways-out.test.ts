@@ -175,13 +175,16 @@ describe('no terminal, or half of one', () => {
     expect(cook.entries.map(({ kind }) => kind)).toEqual(['opened', 'done']);
   });
 
-  it.concurrent('a plan read by head ends quietly', async () => {
+  it.concurrent('a plan read by head ends quietly; one that finds no room says so', () => {
     const plan = `"${process.execPath}" "${resolve(program)}" plan hill-hall-ginger-pull`;
     const bash = (line: string) =>
       execFileSync('bash', ['-c', line], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
     const [first = '', codes] = bash(`${plan} | head -n 1; echo "\${PIPESTATUS[*]}"`).trimEnd().split('\n');
     expect(first).not.toBe('');
     expect(codes).toBe('0 0');
+    const [said = '', code] = bash(`${plan} 2>&1 > /dev/full; echo $?`).trimEnd().split('\n');
+    expect(said).toMatch(/^That failed: ENOSPC/);
+    expect(code).toBe('1');
   });
 
   it.concurrent('a feed whose reader goes away ends with 0, and what was answered is kept', async () => {

@@ -167,8 +167,16 @@ describe('a wall clock that is wrong', () => {
     await again.close();
   });
 
-  it('keeps its stamps in universal time: an hour that comes twice in October is two hours', async () => {
+  it.each([
+    [
+      'an hour that comes twice in October is two hours',
+      '2026-10-25T00:30:00.000Z',
+      '2026-10-25T02:30:00.000Z',
+    ],
+    ['an hour that is left out in March is none', '2027-03-28T00:30:00.000Z', '2027-03-28T02:30:00.000Z'],
+  ])('keeps its stamps in universal time: %s', async (_what, before, after) => {
     const machine = new Machine();
+    machine.wallMilliseconds = Date.parse(before);
     const zone = process.env.TZ;
     process.env.TZ = 'Europe/Zurich';
     try {
@@ -177,15 +185,21 @@ describe('a wall clock that is wrong', () => {
       await machine.passes(7200);
       await session.type('note after the change');
       await session.close();
+      // Nor when it is taken up again after the change.
+      machine.sleeps(60);
+      const again = await start(machine);
+      expect(again.now()).toBe(7260);
+      expect(again.advice().question).toBeNull();
+      await again.close();
     } finally {
       if (zone === undefined) delete process.env.TZ;
       else process.env.TZ = zone;
     }
     const { entries } = recover(readFileSync(join(folder, 'cook.jsonl')));
     expect(entries.map(({ kind, at, t }) => [kind, at, t])).toEqual([
-      ['opened', '2026-10-25T00:30:00.000Z', 0],
-      ['note', '2026-10-25T00:30:00.000Z', 0],
-      ['note', '2026-10-25T02:30:00.000Z', 7200],
+      ['opened', before, 0],
+      ['note', before, 0],
+      ['note', after, 7200],
     ]);
   });
 });
@@ -211,15 +225,18 @@ describe('a cook that is taken up again', () => {
     expect(gaps()).toEqual([]);
   });
 
-  it('after ten minutes without a restart: sure of the time, and asks', async () => {
+  it.each([
+    ['after ten minutes', 600],
+    ['the next day', 86_400],
+  ])('%s without a restart: sure of the time, and asks', async (_what, away) => {
     const machine = new Machine();
     const t = await interrupted(machine);
-    machine.sleeps(600);
+    machine.sleeps(away);
     const again = await start(machine);
-    expect(again.now()).toBe(t + 600);
+    expect(again.now()).toBe(t + away);
     expect(again.advice().question?.id).toBe('gap');
     await again.close();
-    expect(gaps()).toEqual([{ seconds: 600, sure: true }]);
+    expect(gaps()).toEqual([{ seconds: away, sure: true }]);
   });
 
   it.each([
