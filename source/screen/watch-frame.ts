@@ -33,19 +33,25 @@ const wordsOf = (printer: Printer, { ascii }: Style): Words => {
 const widest = 100;
 const marginOf = ({ columns }: Size): number => (columns >= 110 ? 4 : 2);
 
-/** Sizes of the number and of the word, the most legible first. */
-const sizes: readonly (readonly [LetterSize, LetterSize])[] = [
+/** Sizes of the number and of the word, the most legible first; the slim ones only where nothing else has room. */
+type Sizes = readonly (readonly [LetterSize, LetterSize])[];
+const legible: Sizes = [
   ['huge', 'huge'],
   ['huge', 'large'],
   ['large', 'large'],
   ['large', 'small'],
   ['small', 'small'],
+];
+const slim: Sizes = [
   ['small', 'slim'],
   ['slim', 'slim'],
 ];
 
-const letters = (text: string, size: LetterSize, cells: number, ascii: boolean): readonly string[] | null =>
-  canSpell(text, size, ascii) ? blockLetters(text, size, cells, ascii) : null;
+/** Null where they don't fit, or have no shape; the smallest have none for the sign of a degree. */
+const letters = (text: string, size: LetterSize, cells: number, ascii: boolean): readonly string[] | null => {
+  const spelt = canSpell(text, size, ascii) ? text : text.replace('°', '');
+  return canSpell(spelt, size, ascii) ? blockLetters(spelt, size, cells, ascii) : null;
+};
 
 const block = (rows: readonly string[], look: Look): readonly Line[] => rows.map((row) => [span(row, look)]);
 
@@ -71,7 +77,8 @@ type Parts = {
   readonly left: Line;
   readonly told: readonly Line[];
   readonly keep: readonly Line[];
-  readonly cues: readonly Line[];
+  /** Each of the presenter's lines by itself: where there is no room for all, the first stays. */
+  readonly cues: readonly (readonly Line[])[];
 };
 
 const partsOf = (watched: Watched & { kind: 'cook' }, width: number, style: Style): Parts => {
@@ -105,7 +112,7 @@ const partsOf = (watched: Watched & { kind: 'cook' }, width: number, style: Styl
       ...(scene.keep === null ? [] : wrap([span(`${sign} ${say(scene.keep)}`, 'caution')], measure, 2)),
       ...(scene.quiet ? wrap([span(say(message('watch.quiet')), 'strong')], measure) : []),
     ],
-    cues: scene.cues.flatMap((cue, index) =>
+    cues: scene.cues.map((cue, index) =>
       wrap(
         [
           span(index === 0 ? `${say(message('watch.cue'))} ` : '', 'faint'),
@@ -165,23 +172,42 @@ const inOneLine = (parts: Parts, width: number): readonly Line[] =>
   );
 
 /** Everything below the letters, from all of it to what must not be missed. */
-const unders = (parts: Parts): readonly (readonly Line[])[] => {
+const unders = (parts: Parts) => {
   const time = parts.left.every(({ text }) => text === '') ? [] : [blank, parts.left];
   const keep = parts.keep.length === 0 ? [] : [blank, ...parts.keep];
-  const cues = parts.cues.length === 0 ? [] : [blank, ...parts.cues];
   const tight = (lines: readonly Line[]): readonly Line[] => lines.filter((line) => line !== blank);
-  const all = [...time, blank, ...parts.told, ...keep, ...cues];
-  return [all, tight(all), tight([...time, ...parts.told, ...keep]), tight([...parts.told, ...keep])];
+  const withCues = (cues: readonly (readonly Line[])[]): readonly Line[] => [
+    ...time,
+    blank,
+    ...parts.told,
+    ...keep,
+    ...(cues.length === 0 ? [] : [blank, ...cues.flat()]),
+  ];
+  const first = parts.cues.slice(0, 1);
+  const [all, one, none] = [parts.cues, first, []].map(withCues) as [Under, Under, Under];
+  return {
+    generous: [all, tight(all), one, tight(one)],
+    bare: [tight(none), tight([...parts.told, ...keep])],
+  };
 };
+type Under = readonly Line[];
 
 const body = (parts: Parts, width: number, rows: number, style: Style): readonly Line[] => {
-  for (const under of unders(parts).slice(0, 2))
+  const { generous, bare } = unders(parts);
+  const set = (sizes: Sizes, under: Under): Under | null => {
     for (const size of sizes)
       for (const isBeside of [true, false]) {
         const top = large(parts, size, width, style.ascii, isBeside);
         if (top !== null && top.length + under.length <= rows) return [...top, ...under];
       }
-  for (const under of unders(parts)) {
+    return null;
+  };
+  for (const sizes of [legible, slim])
+    for (const under of generous) {
+      const found = set(sizes, under);
+      if (found !== null) return found;
+    }
+  for (const under of [...generous, ...bare]) {
     const top = inOneLine(parts, width);
     if (top.length + under.length <= rows) return [...top, ...under];
   }
