@@ -10,6 +10,20 @@ import type { Printer } from '../units/printer.js';
 const hazardName = (id: string): Message =>
   hazardById(id) === undefined ? { id: id as TextId } : { id: `hazard.${id}.cause` as TextId };
 
+/** What to change, with the words for a warning or a phase in place of its id. */
+const changesOf = ({ changes }: RehearsalVerdict, say: (said: Message) => string): readonly Message[] =>
+  changes.map((one) => {
+    const values = (one.values ?? {}) as { readonly hazard?: string; readonly phase?: string };
+    return {
+      id: one.id,
+      values: {
+        ...values,
+        ...(values.hazard === undefined ? {} : { name: say(hazardName(values.hazard)) }),
+        ...(values.phase === undefined ? {} : { phase: say({ id: `phase.${values.phase}` as TextId }) }),
+      },
+    };
+  });
+
 const head = (cook: Cook, verdict: RehearsalVerdict, surprise: SurpriseName | null): Message =>
   message('rehearsal.title', { recipe: cook.batch.recipe.name, seed: verdict.seed, surprise });
 
@@ -51,7 +65,7 @@ export const rehearsalText = (
     ...warnings.flatMap((one) => wrapped(`  ${say(one)}`, undefined, 9)),
     '',
     say(message('rehearsal.changes')),
-    ...verdict.changes.flatMap((one) => item(say(one))),
+    ...changesOf(verdict, say).flatMap((one) => item(say(one))),
   ].join('\n')}\n`;
 };
 
@@ -69,7 +83,10 @@ export const rehearsalJson = (
   surprise,
   verdict: {
     ...verdict,
-    changes: verdict.changes.map((one) => ({ id: one.id, text: words(one, printer) })),
+    changes: changesOf(verdict, (said) => words(said, printer)).map((one) => ({
+      id: one.id,
+      text: words(one, printer),
+    })),
   },
   journal: cook.log.slice(0, cook.length),
 });

@@ -356,7 +356,7 @@ export const advise = (cook: Cook, now: number): Advice => {
     // In trouble nothing else is said.
     next: head.told ? null : (step?.next?.(view) ?? null),
     watch: head.told ? null : (step?.watch?.(view) ?? null),
-    cues: isQuiet(cook, view.now) ? [] : (batch.recipe.cues[phase] ?? []),
+    cues: isQuiet(cook, view.now) || cook.troubles.length > 0 ? [] : (batch.recipe.cues[phase] ?? []),
     drift: driftOf(view),
     from: cook.from,
     rehearsal: cook.rehearsal,

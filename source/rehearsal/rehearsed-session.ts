@@ -4,7 +4,7 @@ import type { Outcome, Session } from '../session/session.js';
 import { type Message, message, type TextId } from '../texts/message.js';
 import { isAlarming, keepsUp, presses } from './breath.js';
 import type { FastClock } from './clock.js';
-import type { Shown, SimulatedCook } from './table.js';
+import type { Senses, Shown, SimulatedCook } from './table.js';
 
 export type RehearsedOptions = {
   readonly session: Session;
@@ -186,6 +186,7 @@ export class RehearsedSession {
     const fingers = step === 'test.drop' ? table.coldWater() : null;
     return message('rehearsal.look', {
       paused: clock.paused(),
+      wrong: wrongIn(senses),
       dial: shown,
       poured: this.cook.pouredAt !== null,
       boils: senses.boils,
@@ -217,6 +218,15 @@ export class RehearsedSession {
     return true;
   }
 }
+
+/** What nobody at the pot could miss, for as long as it stands. */
+const wrongIn = (senses: Senses) => [
+  ...(senses.calledAway ? (['called-away'] as const) : []),
+  ...(senses.burnt ? (['touched'] as const) : []),
+  ...(senses.power ? [] : (['power-gone'] as const)),
+  ...(senses.smells ? (['smell'] as const) : []),
+  ...(senses.grains ? (['grains'] as const) : []),
+];
 
 /** Another thing is asked of the person. */
 const isOther = (before: Advice, after: Advice): boolean =>

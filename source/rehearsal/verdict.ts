@@ -219,7 +219,14 @@ const changesOf = (verdict: Omit<RehearsalVerdict, 'changes'>): readonly Message
   if (hands !== null && hands.middleCelsius > hands.limitCelsius + handSlackKelvin)
     changes.push(message('rehearsal.change.hot-hands', hands));
   for (const { id, stoodSeconds, withinSeconds } of warnings.filter(({ late }) => late))
-    changes.push(message('rehearsal.change.late-warning', { id, seconds: stoodSeconds, withinSeconds }));
+    changes.push(
+      message('rehearsal.change.late-warning', {
+        hazard: id,
+        name: id,
+        seconds: stoodSeconds,
+        withinSeconds,
+      }),
+    );
   for (const { phase, seconds, planned: time } of phases.filter(({ late }) => late))
     changes.push(
       message('rehearsal.change.late-phase', { phase, seconds, mostSeconds: time?.high ?? seconds }),

@@ -209,7 +209,7 @@ export const keyTable: readonly KeyRow[] = [
     rank: 9,
   },
   { key: 's', word: 'skip', text: 'key.skip', when: 'rehearsed', act: () => type('skip'), rank: 3 },
-  { key: 'z', word: 'pause', text: 'key.pause', when: 'rehearsed', act: () => type('pause'), rank: 4 },
+  { key: 'z', word: 'pause', text: 'key.pause', when: 'rehearsed', act: () => type('pause'), rank: 3 },
   { key: 'u', word: 'undo', text: 'key.undo', when: 'undoable', act: () => type('undo'), rank: 7 },
   {
     key: ':',

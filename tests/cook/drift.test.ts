@@ -116,6 +116,13 @@ describe('cue lines', () => {
   const shown = (play: Play, kelvinBelow: number): number =>
     Math.round((play.cook.batch.dial.toShownCelsius(play.cook.takeOffCelsius - kelvinBelow) * 9) / 5 + 32);
 
+  it('give way to a trouble: nobody entertains beside it', () => {
+    const play = inTheBoil({ kitchen: hall });
+    expect(play.advice.cues.length).toBeGreaterThan(0);
+    expect(play.type('trouble grains').advice.cues).toEqual([]);
+    expect(play.type('over grains').advice.cues.length).toBeGreaterThan(0);
+  });
+
   it('stop 6 K below the take-off and come back when the pot is empty', () => {
     const play = inTheBoil({ kitchen: hall });
     play.reads(90, shown(play, 14), shown(play, 11));

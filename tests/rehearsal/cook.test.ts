@@ -9,7 +9,11 @@ import { slabOf } from '../../source/rehearsal/slab.js';
 import type { SurpriseName } from '../../source/rehearsal/surprises.js';
 import { rehearsalVerdict } from '../../source/rehearsal/verdict.js';
 import { startUnkept } from '../../source/session/start.js';
+import { words } from '../../source/texts/message.js';
+import { printer } from '../../source/units/printer.js';
 import { hall, hallBatch, rehearsal } from './hall.js';
+
+const print = printer({ unit: 'F', toShownCelsius: (celsius) => celsius });
 
 const passes = (seconds: number, run: (seconds: number) => void): void => {
   for (let t = 0; t < seconds; t += 10) run(10);
@@ -235,6 +239,9 @@ describe('a rehearsal that a person types', () => {
       if (rehearsed.advice().canBeDone && rehearsed.advice().question === null) await types('done');
     }
     expect(seen).toContain('rehearsal.sees.power-gone');
+    // It is said for as long as it stands, where nobody reads what scrolled by.
+    expect(rehearsed.sight()).toMatchObject({ values: { wrong: ['power-gone'] } });
+    expect(words(rehearsed.sight(), print)).toContain('THE LIGHT IS OUT');
     expect(await waits(20)).toBeLessThan(30);
     await types('trouble power');
     expect(await waits(10)).toBeLessThan(15);

@@ -73,7 +73,9 @@ const help = (ctx: Context, width: number): readonly Line[] => {
 };
 
 const leave = (ctx: Context, width: number): readonly Line[] => {
-  const kept = ctx.shown.saving.saving ? message('leave.kept') : message('leave.not-kept');
+  const { advice, saving } = ctx.shown;
+  const cook = saving.saving ? message('leave.kept') : message('leave.not-kept');
+  const kept = advice.rehearsal ? message('leave.rehearsal') : cook;
   return [
     [span(ctx.say(message('leave.say')), 'strong')],
     blank,

@@ -79,6 +79,8 @@ export const deScreen = {
     'Der Stand bleibt erhalten und geht von hier weiter, wenn du zurückkommst. Der Topf wartet nicht: zuerst Hitze aus.',
   'leave.not-kept':
     'Nicht alles ist gespeichert: was nicht auf der Platte steht, geht verloren. Der Topf wartet nicht: zuerst Hitze aus.',
+  'leave.rehearsal':
+    'Eine Probe endet, wenn man sie verlässt; was dabei herauskam, wird dann ausgegeben. Auf dem Herd steht nichts.',
   'leave.keys': 'y verlässt    jede andere Taste bleibt    noch einmal Strg+C verlässt',
 
   // The frame.

@@ -43,6 +43,15 @@ const remedy: Readonly<Record<Name, string>> = {
   'burning-smell': 'say it (trouble scorched), off the heat, leave it alone',
 };
 
+/** What stands and cannot be missed, in capitals: nobody types it for the person. */
+const standing = {
+  'called-away': 'SOMEBODY IN THE AUDIENCE NEEDS YOU, FOR FOUR MINUTES.',
+  touched: 'A HELPER HAS TOUCHED THE MASS AND CRIES OUT.',
+  'power-gone': 'THE LIGHT IS OUT, AND THE HOB WITH IT.',
+  smell: 'IT SMELLS OF BURNING.',
+  grains: 'GRAINS OF SUGAR GLITTER ON THE WALL.',
+} as const;
+
 /** What a rehearsal says: before it, at the simulated pot, and after it. */
 export const rehearsalTexts = {
   'rehearsal.opened': (v: { recipe: string; seed: number; pace: number }) =>
@@ -54,6 +63,7 @@ export const rehearsalTexts = {
   'rehearsal.look': (
     v: {
       paused: boolean;
+      wrong: readonly (keyof typeof standing)[];
       dial: { value: number; unit: string } | null;
       poured: boolean;
       boils: boolean;
@@ -65,13 +75,17 @@ export const rehearsalTexts = {
     },
     p: Printer,
   ) => {
+    const filled = `foam and syrup fill ${p.percent(Math.min(1, v.fullShare))} of the pot.`;
+    const foam =
+      v.fullShare >= 1 ? 'SYRUP RUNS OVER THE RIM.' : v.fullShare > 0.75 ? `FOAM CLIMBS: ${filled}` : null;
     const pot = v.boils
-      ? `It bubbles; foam and syrup fill ${p.percent(Math.min(1, v.fullShare))} of the pot.`
+      ? (foam ?? `It bubbles; ${filled}`)
       : v.dissolved
-        ? 'Clear, and no bubbles.'
+        ? (foam ?? 'Clear, and no bubbles.')
         : 'Still gritty.';
     return [
       ...(v.paused ? ['PAUSED.'] : []),
+      ...v.wrong.map((one) => standing[one]),
       v.dial === null
         ? 'No thermometer.'
         : `${v.poured ? 'The middle' : 'The dial'} shows ${v.dial.value} °${v.dial.unit}.`,
@@ -190,10 +204,10 @@ export const rehearsalTexts = {
   'rehearsal.change.hot-hands': (v: { middleCelsius: number; limitCelsius: number }, p: Printer) =>
     `Hands went in at ${p.degrees(v.middleCelsius)}: measure the thickest place, limit ${p.degrees(v.limitCelsius)}.`,
   'rehearsal.change.late-warning': (
-    v: { id: string; seconds: number | null; withinSeconds: number | null },
+    v: { hazard: string; name: string; seconds: number | null; withinSeconds: number | null },
     p: Printer,
   ) =>
-    `"${v.id}" stood for ${v.seconds === null ? 'the rest of the cook' : p.time(v.seconds)}${v.withinSeconds === null ? '' : `; there are ${p.time(v.withinSeconds)}`}.`,
+    `"${v.name}" stood for ${v.seconds === null ? 'the rest of the cook' : p.time(v.seconds)}${v.withinSeconds === null ? '' : `; there are ${p.time(v.withinSeconds)}`}.`,
   'rehearsal.change.late-phase': (v: { phase: string; seconds: number; mostSeconds: number }, p: Printer) =>
     `${v.phase} took ${p.time(v.seconds)}, and the plan has ${p.time(v.mostSeconds)} at most: begin earlier, or find what held it up.`,
   'rehearsal.change.nothing': 'Nothing: do it like this.',

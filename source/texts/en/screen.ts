@@ -78,6 +78,8 @@ export const screenTexts = {
     'The cook is kept and goes on from here when you come back. The pot does not wait: heat off first.',
   'leave.not-kept':
     'Not everything is saved: what is not on the disk is lost. The pot does not wait: heat off first.',
+  'leave.rehearsal':
+    'A rehearsal ends when it is left, and what it came to is printed. Nothing is on the stove.',
   'leave.keys': 'y leaves    any other key stays    Ctrl+C again leaves',
 
   // The frame.
