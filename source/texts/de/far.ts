@@ -31,11 +31,6 @@ export const deFar = {
 
   // The curve.
   'plot.empty': 'Noch keine Ablesung: die Kurve beginnt mit der ersten.',
-  'plot.title': (v, p) => `der Kochgang bisher, ${p.time(v.now)}`,
   'plot.minutes': 'min',
-  'plot.now': 'jetzt',
   'plot.legend': 'Ablesungen, Linie dazwischen; voraus: Vorhersage, 8 von 10 Malen im Schatten',
-  'plot.test': 'Probe',
-  'plot.pot.off': 'ab',
-  'plot.pot.on': 'auf',
 } as const satisfies Translated<typeof farTexts>;
