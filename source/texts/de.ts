@@ -1,18 +1,24 @@
+import { deCommands } from './de/commands.js';
 import { deCook } from './de/cook.js';
 import { deFar } from './de/far.js';
 import { deFeed } from './de/feed.js';
 import { deHazards } from './de/hazards.js';
 import { deLines } from './de/lines.js';
+import { deProblems } from './de/problems.js';
 import { deScreen } from './de/screen.js';
 import { deTyped } from './de/typed.js';
+import { deWatch } from './de/watch.js';
 
 /** German: every sentence a person can read, by id. Divided as the English is. */
 export const de = {
+  ...deCommands,
   ...deCook,
   ...deFar,
   ...deFeed,
   ...deHazards,
   ...deLines,
+  ...deProblems,
   ...deScreen,
   ...deTyped,
+  ...deWatch,
 };

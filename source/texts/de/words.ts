@@ -219,3 +219,6 @@ export const eventWord = (line: string): string => {
   const [, first = '', rest = ''] = /^(\S+) (.+)$/.exec(line) ?? [];
   return Object.hasOwn(actsOf, first) ? (actsOf[first]?.(rest) ?? line) : line;
 };
+
+/** Digits with a decimal comma. */
+export const comma = (digits: number | string): string => String(digits).replace('.', ',');
