@@ -82,39 +82,49 @@ const pointsAlong = (curve: BoilingCurve, hob: Hob): Point[] => {
   return points.map((point) => ({ ...point, joules: point.joules - zero }));
 };
 
-type Column = 'celsius' | 'joules' | 'warming';
+/** One quantity at all points of the road, ascending for `joules` and `celsius`: read thousands of times a forecast. */
+type Column = Float64Array;
 
-/** Straight between neighbours, straight on beyond the ends (warming stays). */
-const interpolate = (points: readonly Point[], from: Column, to: Column, value: number): number => {
+/** The last point at or below `value`, but the last of all. */
+const placeOf = (column: Column, value: number): number => {
   let low = 0;
-  let high = points.length - 1;
+  let high = column.length - 1;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if ((points[middle]?.[from] ?? 0) <= value) low = middle;
+    if ((column[middle] ?? 0) <= value) low = middle;
     else high = middle;
   }
-  const a = points[low];
-  const b = points[high];
-  if (a === undefined || b === undefined) return 0;
-  const width = b[from] - a[from];
-  const share = width > 0 ? (value - a[from]) / width : 0;
-  return a[to] + (to === 'warming' ? clamp(share, 0, 1) : share) * (b[to] - a[to]);
+  return low;
+};
+
+/** Straight between neighbours, straight on beyond the ends. */
+const interpolate = (from: Column, to: Column, value: number): number => {
+  const low = placeOf(from, value);
+  const [start, end] = [from[low] ?? 0, from[low + 1] ?? 0];
+  const width = end - start;
+  const share = width > 0 ? (value - start) / width : 0;
+  const reached = to[low] ?? 0;
+  return reached + share * ((to[low + 1] ?? reached) - reached);
 };
 
 const layOut = (curve: BoilingCurve, hob: Hob): Path => {
   const points = pointsAlong(curve, hob);
   const first = points[0];
   const last = points[points.length - 1];
-  const startCelsius = interpolate(points, 'joules', 'celsius', 0);
+  const column = (of: keyof Point): Column => Float64Array.from(points, (point) => point[of]);
+  const [celsius, joules, warming] = [column('celsius'), column('joules'), column('warming')];
+  const [leastJoules, mostJoules] = [first?.joules ?? 0, last?.joules ?? 0];
+  const startCelsius = interpolate(joules, celsius, 0);
   const joulesPerWarmedGram = waterJoulePerGramKelvin * (startCelsius - addedWaterCelsius);
   return {
     startCelsius,
     highestCelsius: last?.celsius ?? startCelsius,
-    lowestJoules: first?.joules ?? 0,
-    highestJoules: last?.joules ?? 0,
-    celsiusAt: (joules) => interpolate(points, 'joules', 'celsius', joules),
-    joulesAt: (celsius) => interpolate(points, 'celsius', 'joules', celsius),
-    warmingAt: (joules) => interpolate(points, 'joules', 'warming', joules),
+    lowestJoules: leastJoules,
+    highestJoules: mostJoules,
+    celsiusAt: (done) => interpolate(joules, celsius, done),
+    joulesAt: (value) => interpolate(celsius, joules, value),
+    // Beyond the ends it stays.
+    warmingAt: (done) => interpolate(joules, warming, clamp(done, leastJoules, mostJoules)),
     joulesPerWarmedGram,
     joulesPerAddedGram: joulesPerWarmedGram + curve.evaporationJoulePerGram(startOf(curve, hob)),
   };

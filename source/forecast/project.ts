@@ -80,6 +80,26 @@ const waysTo = (celsius: number, estimate: Estimate, hob: Hob, path: Path): numb
     .sort((a, b) => a - b);
 };
 
+type Ways = {
+  readonly celsius: number;
+  readonly hob: Hob;
+  readonly path: Path;
+  readonly seconds: readonly number[];
+};
+
+/** Between two events the estimate is the same and only time passes: its ways are not walked again at every look. */
+const walked = new WeakMap<Estimate, readonly Ways[]>();
+const mostWays = 4;
+
+const knownWaysTo = (celsius: number, estimate: Estimate, hob: Hob, path: Path): readonly number[] => {
+  const ways = walked.get(estimate) ?? [];
+  const known = ways.find((one) => one.celsius === celsius && one.hob === hob && one.path === path);
+  if (known !== undefined) return known.seconds;
+  const seconds = waysTo(celsius, estimate, hob, path);
+  walked.set(estimate, [...ways.slice(1 - mostWays), { celsius, hob, path, seconds }]);
+  return seconds;
+};
+
 const ahead = (ways: readonly number[], since: number): SecondsAhead => {
   const seconds = (share: number): number => Math.max(0, quantile(ways, share) - since);
   return { low: seconds(0.1), typical: seconds(0.5), high: seconds(0.9) };
@@ -123,8 +143,8 @@ export const project = (
   if (!(watts > leastWatts)) return null;
   const from = estimate.lidOn ? present : estimate;
   const since = sinceOf(from, moment);
-  const seconds = ahead(waysTo(target.floorCelsius, from, hob, path), since);
-  const takeOffSeconds = ahead(waysTo(target.takeOffCelsius, from, hob, path), since);
+  const seconds = ahead(knownWaysTo(target.floorCelsius, from, hob, path), since);
+  const takeOffSeconds = ahead(knownWaysTo(target.takeOffCelsius, from, hob, path), since);
   const bias = present.mean[curveBias] ?? 0;
   const whole = path.joulesAt(target.floorCelsius - bias);
   return {
