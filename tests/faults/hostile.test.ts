@@ -1,11 +1,14 @@
-import { spawn } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
+import { randomBytes } from 'node:crypto';
 import { once } from 'node:events';
 import {
   chmodSync,
   cpSync,
+  ftruncateSync,
   lstatSync,
   mkdirSync,
   mkdtempSync,
+  openSync,
   readdirSync,
   readFileSync,
   readlinkSync,
@@ -156,6 +159,10 @@ const kitchens: readonly (readonly [string, string])[] = [
   ],
   ['an alias bomb', `kettlehand-kitchen: 1\n${bomb}\n`],
   ['deep nesting', `kettlehand-kitchen: 1\npot: ${'{a: '.repeat(50_000)}\n`],
+  [
+    'prototype keys',
+    'kettlehand-kitchen: 1\n__proto__: { polluted: true }\nconstructor: { prototype: { polluted: true } }\n',
+  ],
   ['wrong types', 'kettlehand-kitchen: 1\naltitude: [1, 2]\nstove: {}\npot: 5\nthermometers: no\n'],
   ['numbers beyond all measure', 'kettlehand-kitchen: 1\naltitude: 1e308 m\npot: { volume: 1e400 l }\n'],
 ];
@@ -188,31 +195,29 @@ describe('a journal that means harm', () => {
     opening = readFileSync(path, 'utf8');
   });
 
+  /** Each is a line of its own: what one does to the reader, it does before the next. */
+  const oneByOne: readonly string[] = [
+    signed(`{${stamp(2)},"kind":"note","text":${JSON.stringify('\u001b[2J\u202e\u0007')}`),
+    signed(`{${stamp(3)},"kind":"${'k'.repeat(1000)}"`),
+    signed(`{${stamp(4)},"kind":"note","text":${'['.repeat(30_000)}${']'.repeat(30_000)}`),
+    signed(`{${stamp(5)},"kind":"note","text":"x","__proto__":{"gap":{}},"constructor":1`),
+    signed(`{${stamp(6)},"kind":"reading","value":"hot","unit":7,"of":null,"by":[]`),
+    signed(`{"seq":"7","t":[],"at":5,"up":{},"kind":["note"],"text":null`),
+    signed(`{${stamp(8)},"kind":"undo","voids":1`),
+  ];
+
   const lines: readonly (readonly [string, () => string])[] = [
     [
-      'escape sequences in a note',
-      () => signed(`{${stamp(2)},"kind":"note","text":${JSON.stringify('\u001b[2J\u202e\u0007')}`),
-    ],
-    ['a kind of a thousand letters', () => signed(`{${stamp(2)},"kind":"${'k'.repeat(1000)}"`)],
-    [
-      'deep nesting',
-      () => signed(`{${stamp(2)},"kind":"note","text":${'['.repeat(30_000)}${']'.repeat(30_000)}`),
+      'escape sequences, a long kind, deep nesting, prototype keys, wrong types, an undo of the opening',
+      () => oneByOne.join(''),
     ],
     [
-      'prototype keys',
-      () => signed(`{${stamp(2)},"kind":"note","text":"x","__proto__":{"gap":{}},"constructor":1`),
-    ],
-    ['wrong types', () => signed(`{${stamp(2)},"kind":"reading","value":"hot","unit":7,"of":null,"by":[]`)],
-    [
-      'times that fall and leap',
+      'times that fall and leap, a second opening, a number beyond all numbers',
       () =>
         signed(`{"seq":2,"t":-1e300,"at":"x","up":1e300,"kind":"stop"`) +
-        signed(`{"seq":3,"t":1e300,"at":"x","up":null,"kind":"note","text":"x"`),
-    ],
-    ['a second opening', () => opening.split('\n')[0]?.replace('"seq":1', '"seq":2') ?? ''],
-    [
-      'a number beyond all numbers',
-      () => signed(`{"seq":1000000000,"t":5,"at":"x","up":null,"kind":"note","text":"x"`),
+        signed(`{"seq":3,"t":1e300,"at":"x","up":null,"kind":"note","text":"x"`) +
+        `${opening.split('\n')[0]?.replace('"seq":1', '"seq":4') ?? ''}\n` +
+        signed(`{"seq":1000000000,"t":5,"at":"x","up":null,"kind":"note","text":"x"`),
     ],
     ['a million empty lines', () => '\n'.repeat(1_000_000)],
     [
@@ -248,12 +253,16 @@ describe('a journal that means harm', () => {
 
 describe('a feed that means harm', () => {
   it.each([
-    ['deep nesting', `${'{"t":'.repeat(50_000)}1`],
+    [
+      'deep nesting, prototype keys, numbers that are none, escape sequences, half a character',
+      [
+        `${'{"t":'.repeat(50_000)}1`,
+        '{"__proto__":{"t":5},"constructor":1,"t":1,"typed":"238"}',
+        '{"t":1e999,"typed":"238"}\n{"t":-5}\n{"t":"1"}\n{"t":null}\n{"t":1,"typed":["238"]}',
+        '{"t":1,"typed":"\\u001b[2J\\u202e\\u0000note"}\n{"t":1,"typed":"note \\ud800"}',
+      ].join('\n'),
+    ],
     ['a line of eight megabytes', `{"t":1,"typed":"${'x'.repeat(8_000_000)}"}`],
-    ['prototype keys', '{"__proto__":{"t":5},"constructor":1,"t":1,"typed":"238"}'],
-    ['numbers that are none', '{"t":1e999,"typed":"238"}\n{"t":-5}\n{"t":"1"}\n{"t":null}'],
-    ['escape sequences', '{"t":1,"typed":"\\u001b[2J\\u202e\\u0000note"}'],
-    ['half a pair of a character', '{"t":1,"typed":"note \\ud800"}'],
     [`${times(2000, 20_000)} lines`, '{"t":1}\n'.repeat(times(2000, 20_000))],
   ])('%s', async (_what, input) => {
     const ended = await run(
@@ -265,6 +274,53 @@ describe('a feed that means harm', () => {
     const answers = ended.out.trimEnd().split('\n');
     expect(JSON.parse(answers.at(-1) ?? '')).toMatchObject({ t: 2_000_000, queried: null });
   });
+});
+
+/** Ways to name a file to the program. */
+const naming: readonly ((path: string) => readonly string[])[] = [
+  (path) => ['plan', path],
+  (path) => ['plan', 'mint-pull', '--kitchen', path],
+  (path) => ['follow', 'mint-pull', '--journal', path],
+  (path) => ['debrief', path],
+  (path) => ['cooks', 'import', path],
+  (path) => ['labels', path],
+  (path) => ['handout', path],
+  (path) => ['rehearse', path],
+  (path) => ['cook', '--plain', path],
+];
+
+/** Files that are none that any of these could want. */
+const strange: readonly (readonly [string, (path: string) => void])[] = [
+  ['a pipe that nobody writes to', (path) => execFileSync('mkfifo', [path])],
+  ['a link into nothing', (path) => symlinkSync(join(folder, 'nowhere'), path)],
+  ['a link to itself', (path) => symlinkSync(path, path)],
+  ['a link to a device', (path) => symlinkSync('/dev/zero', path)],
+  ['a folder', (path) => mkdirSync(path)],
+  ['a hundred megabytes', (path) => ftruncateSync(openSync(path, 'w'), 100 * 1024 * 1024)],
+  ['random bytes', (path) => writeFileSync(path, randomBytes(60_000))],
+  ['deep nesting', (path) => writeFileSync(path, '{"a":['.repeat(20_000))],
+  ['an alias bomb', (path) => writeFileSync(path, bomb)],
+];
+
+describe('whatever is named, wherever a name is taken', () => {
+  const cases = strange.flatMap(([what, make], row) =>
+    naming
+      .map((args, column) => ({ what, make, args, column }))
+      // Each kind and each command once in the test run.
+      .filter(({ column }) => times(column === row ? 1 : 0, 1) === 1),
+  );
+  it.each(cases.map((one) => [`${one.args('...').join(' ')}: ${one.what}`, one] as const))(
+    '%s',
+    async (_, { make, args }) => {
+      const path = join(scratch(), 'a\nb\u001b[31m\u202e.yaml');
+      make(path);
+      const ended = await run(args(path), 'note x\n');
+      harmless(ended);
+      expect(ended.code).toBe(1);
+      expect(ended.err).not.toBe('');
+      expect(ended.out).toBe('');
+    },
+  );
 });
 
 /** Every name under a folder, with what it is and when it was last changed. */
@@ -312,7 +368,7 @@ describe('where it writes', () => {
       expect(
         await at(['follow', 'recipes/mint-pull.yaml', '--journal', join(named, 'mine.jsonl')], 'done\n'),
       ).toBe(0);
-      for (const name of ['../out', '..\\out', '~/x', '$(touch x)', '-rf'])
+      for (const name of ['../out', '$(touch x)', '-rf'])
         expect(await at(['cook', '--plain', name], 'done\n')).toBeGreaterThan(0);
     } finally {
       process.umask(old);

@@ -7,8 +7,7 @@ import { interpret } from '../../source/cook/interpret.js';
 import { fold, step } from '../../source/cook/step.js';
 import { opened } from '../cook/play.js';
 
-/** Every undo folds again, twice here: a quarter of the usual number takes as long. */
-const runs = Math.ceil(Number(process.env.KETTLEHAND_RUNS ?? 800) / 4);
+const runs = Number(process.env.KETTLEHAND_RUNS ?? 500);
 
 /** What a person may type; "on" is whatever leads on from where the cook stands. */
 const words = [
@@ -70,10 +69,10 @@ const undoModel = (list: readonly Happened[]): number | null => {
 };
 
 /** All but the memory of what was undone, and the time at which it was. */
-const essence = (cook: Cook): unknown => {
+const essence = (cook: Cook): string => {
   const { log: _log, length: _length, voided: _voided, unsettled: _unsettled, ...rest } = cook;
   const { t: _t, heardAt: _heard, undoes: _undoes, ...state } = rest;
-  return JSON.parse(JSON.stringify(state));
+  return JSON.stringify(state);
 };
 
 describe('undo', () => {
@@ -90,7 +89,7 @@ describe('undo', () => {
             t += seconds;
             const event = eventFor(cook, word, t);
             if (event === null) continue;
-            expect(cook.undoes).toBe(undoModel(list));
+            if (cook.undoes !== undoModel(list)) expect(cook.undoes).toBe(undoModel(list));
             if (event.kind === 'undo') {
               undone += 1;
               expect(event.voids).toBe(undoModel(list));
@@ -99,7 +98,9 @@ describe('undo', () => {
             cook = step(cook, event);
             if (event.kind !== 'undo') continue;
             const gone = new Set(list.flatMap((one) => (one.kind === 'undo' ? [one.voids, one.seq] : [])));
-            expect(essence(cook)).toEqual(essence(fold(list.filter(({ seq }) => !gone.has(seq)))));
+            const left = essence(fold(list.filter(({ seq }) => !gone.has(seq))));
+            // A difference is shown by its fields.
+            if (essence(cook) !== left) expect(JSON.parse(essence(cook))).toEqual(JSON.parse(left));
           }
         }),
         {

@@ -51,8 +51,3 @@ it.concurrent('the first-aid timer runs beside the cook, which goes on', async (
   cook.passes(120);
   await cook.says(/cool running water (18:00|17:5\d)/);
 });
-
-it.concurrent('a closed window ends the program: nothing is left running', async () => {
-  const cook = await atTheStart();
-  await cook.closesTheWindow();
-});

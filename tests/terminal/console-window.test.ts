@@ -33,9 +33,6 @@ describe('every way out leaves the terminal as it was', () => {
       },
       0,
     ],
-    ['SIGTERM', (cook) => cook.kill('SIGTERM'), 143],
-    ['SIGHUP', (cook) => cook.kill('SIGHUP'), 129],
-    ['SIGINT', (cook) => cook.kill('SIGINT'), 130],
   ];
   it.concurrent.each(ways)('%s', async (_, leave, code) => {
     const cook = await atTheStart();

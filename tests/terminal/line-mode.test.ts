@@ -85,24 +85,6 @@ describe('the line mode in a real terminal', () => {
     expect(journalOf(home).at(-1)).toMatchObject({ kind: 'done', step: 'clean.hob' });
   });
 
-  it('loses nothing to kill -9 and goes on where it stood', async () => {
-    const home = freshHome();
-    const first = Typist.cooks(home, ['hill-hall-ginger-pull', ...hall]);
-    await first.sees('Set everything out');
-    await first.types('done', 'Say aloud');
-    await first.types('done', 'Read this aloud');
-    await first.types('yes', 'Stir the dry things');
-    first.kill('SIGKILL');
-    await first.ended;
-    const second = Typist.cooks(home);
-    await second.sees(/An unfinished cook: Hill hall ginger pull, at mix, left .* ago/);
-    await second.types('yes', 'Stir the dry things');
-    await second.types('done', 'Add the rest');
-    second.key('leave\r');
-    expect(await second.ended).toBe(0);
-    expect(journalOf(home).filter(({ kind }) => kind === 'done')).toHaveLength(3);
-  });
-
   it('tells the second console who holds the cook', async () => {
     const home = freshHome();
     const first = Typist.cooks(home, ['mint-pull', ...hall]);
