@@ -14,7 +14,9 @@ import { belongsHere, evidenceHazards, pastKelvin, rateOfRise, warnedSince } fro
 import { byUrgency, type EvidenceHazard, type Hazard, type HazardId, responseOf } from './hazards/hazard.js';
 import { reportOf } from './hazards/reports.js';
 import { hazardById } from './hazards/table.js';
-import { phaseOf, stepById } from './phases/index.js';
+import { boilOff } from './phases/boil.js';
+import { phaseOf } from './phases/index.js';
+import { overEnd } from './phases/over.js';
 import { isDone, isEndless, potIsOff, type Step, stepAt, type Timer } from './phases/phase.js';
 import { isQuiet, quietAt } from './quiet.js';
 import { stageShown } from './readings.js';
@@ -81,7 +83,7 @@ const warningsOf = (view: View): readonly Warning[] => {
 const stepShown = (view: View): Step | null => {
   if (gapComesFirst(view)) return null;
   const phase = headline(view.cook);
-  if (view.offTheHeat && isBefore(phase, 'test')) return stepById('boil.off') ?? null;
+  if (view.offTheHeat && isBefore(phase, 'test')) return boilOff;
   return stepAt(view.cook, phaseOf(phase));
 };
 
@@ -283,8 +285,9 @@ const headlineOf = (view: View, step: Step | null, told: Instruction | null) => 
       told: true,
     };
   }
-  if (gapComesFirst(view)) return gapHeadline(view.cook);
-  const one = step ?? (stepById('over.end') as Step);
+  const { gap } = view.cook;
+  if (gap !== null && gapComesFirst(view)) return gapHeadline(view.cook, gap);
+  const one = step ?? overEnd;
   return {
     step: one.id,
     canBeDone: !isEndless(view.cook, one) && !one.question?.safety,
@@ -324,7 +327,7 @@ export const advise = (cook: Cook, now: number): Advice => {
     why: head.why,
     shout: head.shout,
     urgent: head.urgent,
-    items: head.told ? (told?.rest.map(said) ?? []) : (step?.items?.(view) ?? []),
+    items: head.told && told !== null ? told.rest.map(said) : (step?.items?.(view) ?? []),
     cautions: head.told ? [] : cautionsOf(view, step),
     question: questionOf(view, step, head.told ? told : null),
     waits: head.told ? null : waitsFor(cook, step, view.now),

@@ -3,20 +3,22 @@ import type { PhaseId } from '../recipe/recipe.js';
 import type { Advice } from './advice.js';
 import { headline } from './candy.js';
 import type { Cook } from './cook.js';
+import type { Opened } from './open.js';
 import type { View } from './view.js';
 
+/** A cook's list begins with its opening. */
 const runSheetOf = (cook: Cook): RunSheet | null => {
-  const [opened] = cook.log;
-  return opened?.kind === 'opened' ? opened.runSheet : null;
+  const [opened] = cook.log as unknown as readonly [Opened];
+  return opened.runSheet;
 };
 
 /** When a phase was come to: a boil that a failed test sends back to began on time all the same. */
-const cameTo = (cook: Cook, phase: PhaseId): number | null =>
-  (phase === 'boil' ? cook.leftAt.dissolve : null) ?? cook.enteredAt[phase] ?? null;
+const cameTo = (cook: Cook, phase: PhaseId): number =>
+  (phase === 'boil' ? cook.leftAt.dissolve : null) ?? cook.enteredAt[phase] ?? cook.t;
 
 /** The beginning after this one that the sheet has. */
-const nextOn = (sheet: RunSheet, phase: PhaseId) =>
-  sheet.phases.find(({ startsAt }) => startsAt > (planned(sheet, phase)?.startsAt ?? 0));
+const nextOn = (sheet: RunSheet, here: { readonly startsAt: number }) =>
+  sheet.phases.find(({ startsAt }) => startsAt > here.startsAt);
 
 /**
  * Ahead of or behind the run sheet. In the boil by the forecast of the take-off, where there is one; otherwise by when
@@ -30,9 +32,8 @@ export const driftOf = ({ cook, now, forecast }: View): Advice['drift'] => {
   const off = planned(sheet, 'test');
   if (phase === 'boil' && forecast !== null && off !== undefined)
     return { seconds: off.startsAt - (now + forecast.takeOffSeconds.typical), phase: 'test' };
-  const came = cameTo(cook, phase);
-  const began = came === null ? 0 : here.startsAt - came;
-  const next = nextOn(sheet, phase);
+  const began = here.startsAt - cameTo(cook, phase);
+  const next = nextOn(sheet, here);
   const waited = next === undefined ? Number.POSITIVE_INFINITY : next.startsAt - now;
   return waited < Math.min(0, began) && next !== undefined
     ? { seconds: waited, phase: next.phase }

@@ -38,18 +38,15 @@ export const afterGap = (cook: Cook, event: Extract<CookEvent, { kind: 'gap' }> 
 export const gapComesFirst = ({ cook, offTheHeat }: Pick<View, 'cook' | 'offTheHeat'>): boolean =>
   cook.gap !== null && !offTheHeat;
 
-export const gapHeadline = (cook: Cook) => {
-  const { seconds = 0, sure = true } = cook.gap ?? {};
-  return {
-    step: 'gap.look',
-    canBeDone: false,
-    say: message('gap.look.say', { thermometer: cook.thermometer, read: cook.readingsTaken > 0 }),
-    why: message('gap.look.why', { seconds, sure, on: !potIsOff(cook) }),
-    shout: message('gap.look.shout'),
-    urgent: !potIsOff(cook),
-    told: false,
-  };
-};
+export const gapHeadline = (cook: Cook, { seconds, sure }: NonNullable<Cook['gap']>) => ({
+  step: 'gap.look',
+  canBeDone: false,
+  say: message('gap.look.say', { thermometer: cook.thermometer, read: cook.readingsTaken > 0 }),
+  why: message('gap.look.why', { seconds, sure, on: !potIsOff(cook) }),
+  shout: message('gap.look.shout'),
+  urgent: !potIsOff(cook),
+  told: false,
+});
 
 export const gapQuestion = (): Asked => ({
   id: 'gap',

@@ -4,7 +4,7 @@ import { coldWaterOutcomes } from '../sugar/stages.js';
 import { type Message, message } from '../texts/message.js';
 import { parseHumidity, parseMass, parseVolume } from '../units/parse.js';
 import { parseTemperature, toCelsius } from '../units/temperature.js';
-import type { Advice } from './advice.js';
+import type { Advice, Asked } from './advice.js';
 import { type CookEvent, type TroubleName, troubleNames } from './event.js';
 import { isRoomCelsius } from './readings.js';
 
@@ -80,18 +80,16 @@ const answer =
     return { kind: 'answer', question: question.id, answer: given };
   };
 
-const isPlain = (advice: Advice): boolean =>
-  advice.question === null ||
-  advice.question.kind === 'reading' ||
-  advice.question.kind === 'what is true now';
+/** What "done" would not answer anyway, and must not: it is only not the moment for it. */
+const isPlain = ({ kind }: Asked): boolean => kind === 'reading' || kind === 'what is true now';
 
 const done: Reader = (_rest, advice) => {
   if (advice.canBeDone && advice.step !== null) return { kind: 'done', step: advice.step };
-  const { waits, now } = advice;
+  const { waits, now, question } = advice;
   if (waits !== null)
     return no(message('typed.too-early', { question: waits.question, seconds: waits.until - now }));
-  if (isPlain(advice)) return no(message('typed.not-done'));
-  return no(message('typed.safety', { answers: advice.question?.answers ?? [] }));
+  if (question === null || isPlain(question)) return no(message('typed.not-done'));
+  return no(message('typed.safety', { answers: question.answers }));
 };
 
 const heat: Reader = (rest, { typing }) =>

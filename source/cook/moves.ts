@@ -30,12 +30,10 @@ export const enter = (cook: Cook, phase: PhaseId, t: number): Cook => {
   };
 };
 
-/** Move candy from the headline phase to another, all of it or one portion. */
+/** Move candy from the headline phase to another one, all of it or one portion. */
 export const moveOn = (cook: Cook, to: PhaseId, t: number, how: 'all' | 'one'): Cook => {
   const from = headline(cook);
-  if (from === to) return cook;
-  const here = cook.candy[from] ?? 0;
-  const candy = move(cook.candy, from, to, how === 'one' ? 1 : here);
+  const candy = move(cook.candy, from, to, how === 'one' ? 1 : Number.POSITIVE_INFINITY);
   const left = candy[from] === undefined ? { ...cook.leftAt, [from]: t } : cook.leftAt;
   const moved = { ...cook, candy, leftAt: left };
   // Steps of the next portion start anew; what waits in a later phase goes on undisturbed.

@@ -2,12 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { phaseAfter } from '../../source/cook/candy.js';
 import type { Cook } from '../../source/cook/cook.js';
 import { evidenceHazards } from '../../source/cook/hazards/evidence.js';
-import { hazards } from '../../source/cook/hazards/table.js';
-import { allSteps, phases } from '../../source/cook/phases/index.js';
+import { hazards, isHazardId } from '../../source/cook/hazards/table.js';
+import { openCook } from '../../source/cook/open.js';
+import { allSteps, phaseOf, phases } from '../../source/cook/phases/index.js';
 import { isBehind, stepAt } from '../../source/cook/phases/phase.js';
 import type { View } from '../../source/cook/view.js';
+import { parseRecipe } from '../../source/recipe/parse.js';
+import type { PhaseId } from '../../source/recipe/recipe.js';
 import type { Message } from '../../source/texts/message.js';
-import { blind, hall, Play, type RecipeName, seaside } from './play.js';
+import { blind, hall, opened, Play, type RecipeName, seaside } from './play.js';
 
 /** A kitchen of which nobody has said how warm or how damp it is. */
 const unsaid = { ...seaside, room: { celsius: null, humidity: null } };
@@ -30,7 +33,48 @@ const underWay = [
   new Play().until('pull.stretch').type('droops', 'portion 3'),
   new Play().until('boil.still').type('stop'),
 ];
-const states: readonly Play[] = [...openings, ...underWay];
+/** Of this kitchen hardly anything is known. */
+const hardlyKnown = { ...unsaid, pot: { litres: null, diameterMillimetres: null } };
+
+/** A recipe that nobody bundles: pulled with dry hands, with a flavour that holds alcohol. */
+const dryAndSpirited = parseRecipe(
+  `
+kettlehand: 1
+name: Vanilla, dry
+about: A recipe for a test.
+ingredients:
+  - { item: granulated-sugar, amount: 450 g, phase: mix }
+  - { item: glucose-syrup, de: 42, amount: 300 g, phase: mix }
+  - { item: water, amount: 150 ml, phase: mix }
+  - { item: vanilla-extract, amount: 1 tsp, phase: flavour }
+target: { celsius: [126, 129], feels: hard ball }
+hands: dry
+piece: { grams: 6, ropeMillimetres: 14 }
+`,
+  'dry.yaml',
+);
+
+const ofThatRecipe = (from: PhaseId): Play => {
+  if ('problems' in dryAndSpirited) throw new Error('no recipe');
+  const play = new Play();
+  play.cook = openCook({ ...opened({ from }), recipe: dryAndSpirited.recipe });
+  return play;
+};
+
+/** As a list without its middle would leave it: in pieces that do not fit each other. */
+const misfits = openings.slice(0, phases.length * 3).map((play) => {
+  const odd = new Play();
+  odd.cook = { ...play.cook, enteredAt: {}, leftAt: {}, pouredAt: null, droops: true, candy: { cut: 1 } };
+  return odd;
+});
+
+const states: readonly Play[] = [
+  ...openings,
+  ...underWay,
+  ...phases.map(({ id }) => new Play({ from: id, kitchen: hardlyKnown })),
+  ...phases.map(({ id }) => ofThatRecipe(id)),
+  ...misfits,
+];
 
 const viewOf = ({ cook, t }: Play): View => ({
   cook,
@@ -65,8 +109,19 @@ describe('an older list of things done, or a cook opened anywhere', () => {
         expect(until === null || until >= from, id).toBe(true);
       }
       expect(Number.isNaN(step.question?.earliest?.(view.cook) ?? 0)).toBe(false);
-      expect(typeof isBehind(view.cook, step)).toBe('boolean');
     }
+  });
+
+  it('knows of every step in any state whether it is wanted and behind, and only cautions of the table', () => {
+    for (const { cook } of states)
+      for (const step of allSteps) {
+        const { doneBy, wanted, cautions } = step;
+        expect(typeof isBehind(cook, step)).toBe('boolean');
+        expect(typeof (doneBy?.(cook) ?? true)).toBe('boolean');
+        expect(typeof (wanted?.(cook) ?? true)).toBe('boolean');
+        const named = typeof cautions === 'function' ? cautions(cook) : (cautions ?? []);
+        for (const caution of named) expect(isHazardId(caution), caution).toBe(true);
+      }
   });
 
   it.each(each(evidenceHazards))('can look for the hazard %s in any state', (id) => {
@@ -77,7 +132,8 @@ describe('an older list of things done, or a cook opened anywhere', () => {
       readable(play, hazard.evidence(view));
       const raised = hazard.raise?.(view) ?? false;
       // What raises it does not clear it at the same time: a warning would come and go with every key.
-      if (raised) expect(hazard.clear?.(view), id).toBe(false);
+      const cleared = hazard.clear?.(view) ?? false;
+      expect(raised && cleared, id).toBe(false);
       expect(Number.isNaN(hazard.arises?.(view.cook) ?? 0)).toBe(false);
     }
   });
@@ -98,6 +154,24 @@ describe('an older list of things done, or a cook opened anywhere', () => {
         const step = stepAt(cook, phase);
         expect(step === null || [...(phase.gates ?? []), ...phase.steps].includes(step)).toBe(true);
       }
+  });
+
+  it('gives one next action in any state, and nothing unreadable beside it', () => {
+    for (const play of states) {
+      const { say, why, shout, items, next, watch, changesAt } = play.advice;
+      for (const said of [say, why, shout, ...items, next, watch]) readable(play, said);
+      expect(changesAt === null || changesAt > play.t).toBe(true);
+    }
+  });
+
+  it('says the end when everything is done', () => {
+    const play = new Play({ from: 'wrap' });
+    play.cook = { ...play.cook, done: Object.fromEntries(allSteps.map(({ id }) => [id, 0])) };
+    expect(play.step).toBe('over.end');
+  });
+
+  it('takes a phase that only a later version knows for the end', () => {
+    expect(phaseOf('age' as PhaseId).id).toBe('over');
   });
 
   it('has nothing after the end', () => {

@@ -28,6 +28,19 @@ const stillValues = (view: View) => ({
 /** Kelvin below the take-off at which the cup for the first cold-water test should stand ready. Our judgement. */
 const firstTestKelvin = 3;
 
+/** Shown from anywhere before the test once the pot has to come off. */
+export const boilOff = step('boil.off', {
+  act: true,
+  doneBy: potIsOff,
+  means: { kind: 'pot', on: false },
+  values: ({ cook, batch }) => ({
+    celsius: cook.lastReading?.celsius ?? null,
+    stove: batch.kitchen.stove,
+    windowCelsius: batch.target.todayCelsius,
+  }),
+  cautions: ['molten-sugar', 'glowing-ring'],
+});
+
 export const boil: Phase = {
   id: 'boil',
   gates: [heatPause],
@@ -103,16 +116,6 @@ export const boil: Phase = {
       next: () => message('boil.next.trivet'),
       watch: ({ cook }) => (late(cook) ? message('boil.watch.scorch') : message('boil.watch.run')),
     }),
-    step('boil.off', {
-      act: true,
-      doneBy: potIsOff,
-      means: { kind: 'pot', on: false },
-      values: ({ cook, batch }) => ({
-        celsius: cook.lastReading?.celsius ?? null,
-        stove: batch.kitchen.stove,
-        windowCelsius: batch.target.todayCelsius,
-      }),
-      cautions: ['molten-sugar', 'glowing-ring'],
-    }),
+    boilOff,
   ],
 };
