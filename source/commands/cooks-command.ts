@@ -13,7 +13,7 @@ import { type CookSummary, journalPath, listBounds, listCooks } from '../journal
 import { cookOf } from '../session/start.js';
 import { type Message, message } from '../texts/message.js';
 import { cooks } from './cooks.js';
-import { cooksFolder, findCook, findId } from './cooks-shelf.js';
+import { cooksFolder, findCookOrRehearsal, findId, rehearsalsFolder } from './cooks-shelf.js';
 import type { ExitCode } from './io.js';
 import { flag, parse, text } from './options.js';
 import type { World } from './world.js';
@@ -116,8 +116,13 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       version: world.version,
       most: listBounds.most,
       now: () => new Date(),
-      list: () => listCooks(folder, { isOver }),
-      find: (typed) => findCook(folder, typed),
+      list: async () => {
+        const real = await listCooks(folder, { isOver });
+        if (!flag(given.rehearsals)) return real;
+        const rehearsed = await listCooks(rehearsalsFolder(world.env), { isOver });
+        return [...real, ...rehearsed].toSorted((one, other) => (one.id < other.id ? 1 : -1));
+      },
+      find: (typed) => findCookOrRehearsal(world.env, typed),
       findId: (typed) => findId(folder, typed),
       remove,
       readFile: (path) => readBytes(path, bounds.journal),

@@ -19,6 +19,10 @@ export type FoundCook = {
 export const cooksFolder = (env: Readonly<Record<string, string | undefined>>): string =>
   join(dataFolder(env), 'cooks');
 
+/** Apart from the real cooks: an unfinished rehearsal is never offered as a cook. */
+export const rehearsalsFolder = (env: Readonly<Record<string, string | undefined>>): string =>
+  join(dataFolder(env), 'rehearsals');
+
 const isPath = (typed: string): boolean => /[/\\]/.test(typed) || /\.[A-Za-z-]+$/.test(typed);
 
 /** The list without asking which are over: nothing is folded. */
@@ -95,4 +99,15 @@ export const findCook = async (folder: string, typed: string | undefined): Promi
   }
   const found = await findId(folder, typed);
   return 'problem' in found ? found : readCook(found.summary.path, found.summary.id);
+};
+
+/** The same; what names no cook may name a rehearsal. */
+export const findCookOrRehearsal = async (
+  env: Readonly<Record<string, string | undefined>>,
+  typed: string | undefined,
+): Promise<FoundCook | Problem> => {
+  const cook = await findCook(cooksFolder(env), typed);
+  if (!('problem' in cook) || typed === undefined || isPath(typed)) return cook;
+  const rehearsal = await findCook(rehearsalsFolder(env), typed);
+  return 'problem' in rehearsal ? cook : rehearsal;
 };

@@ -1,5 +1,5 @@
 import { message } from '../texts/message.js';
-import { cooksFolder, findCook } from './cooks-shelf.js';
+import { findCookOrRehearsal } from './cooks-shelf.js';
 import { type DebriefFormat, debrief, debriefFormats } from './debrief.js';
 import { type ExitCode, fail } from './io.js';
 import { flag, parse } from './options.js';
@@ -39,6 +39,6 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
     err: world.err,
     // The last column stays free: some terminals wrap there.
     columns: world.stdout.isTTY ? (world.stdout.columns ?? 80) - 1 : undefined,
-    find: () => findCook(cooksFolder(world.env), cook),
+    find: () => findCookOrRehearsal(world.env, cook),
   });
 };

@@ -1,6 +1,5 @@
-import { join } from 'node:path';
 import type { Cook } from '../cook/cook.js';
-import { dataFolder, makeFolder } from '../files/folder.js';
+import { makeFolder } from '../files/folder.js';
 import { journalPath, newCookId } from '../journal/list.js';
 import { fastClock } from '../rehearsal/clock.js';
 import { rehearse } from '../rehearsal/rehearse.js';
@@ -17,6 +16,7 @@ import { startKept } from '../session/start.js';
 import { message, words } from '../texts/message.js';
 import { type ConsoleHostOptions, colorWanted, exitCodes } from './console-settings.js';
 import { printerOf } from './cook-printer.js';
+import { rehearsalsFolder } from './cooks-shelf.js';
 import { type ExitCode, fail } from './io.js';
 import { exampleRecipe, type Loaded, load } from './named.js';
 import { flag, parse, text } from './options.js';
@@ -88,10 +88,10 @@ const openRehearsal = async (
   const { recipe, kitchen } = loaded;
   const { seed, surprise, pace, auto, at } = options;
   const clock = fastClock(machineClock, pace);
-  // Apart from the real cooks: an unfinished rehearsal is never offered as a cook.
-  const folder = join(dataFolder(world.env), 'rehearsals');
+  const folder = rehearsalsFolder(world.env);
   await makeFolder(folder);
-  const path = journalPath(folder, newCookId(new Date(machineClock.wall())));
+  const id = newCookId(new Date(machineClock.wall()));
+  const path = journalPath(folder, id);
   if (path === null) return fail(world, 1, message('command.failed', { what: folder }));
   const plan = rehearsalPlan(loaded, at);
   const { runSheet } = plan;
@@ -107,7 +107,10 @@ const openRehearsal = async (
     finish: async () => {
       clearInterval(timer);
       await session.close();
-      return resultOf(session.cook, table.truth(), options, plan, world);
+      const result = resultOf(session.cook, table.truth(), options, plan, world);
+      if (options.json) return result;
+      const kept = words(message('rehearsal.kept', { id }), printerOf(session.cook, world));
+      return `${result}\n${kept}\n`;
     },
   };
 };

@@ -116,7 +116,11 @@ export const isSurprise = (name: string): name is SurpriseName =>
   (surpriseNames as readonly string[]).includes(name);
 
 /** The name that was probably meant; null if none is near. */
-export const nearestSurprise = (typed: string): string | null => nearest(typed, [...surpriseNames, 'any']);
+export const nearestSurprise = (typed: string): string | null => {
+  const sought = typed.trim().toLowerCase();
+  const part = sought.length < 3 ? undefined : surpriseNames.find((name) => name.includes(sought));
+  return part ?? nearest(typed, [...surpriseNames, 'any']);
+};
 
 /** One of them, the same for the same seed. */
 export const anySurprise = (seed: number): SurpriseName => {

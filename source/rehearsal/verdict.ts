@@ -200,9 +200,11 @@ const pullingOf = (at: number | undefined, sheet: RunSheet | null): RehearsalVer
 /** Warmer than the limit by more than a thermometer can tell, kelvin. Our judgement. */
 const handSlackKelvin = 2;
 
-const changesOf = (verdict: Omit<RehearsalVerdict, 'changes'>): readonly Message[] => {
+const changesOf = (verdict: Omit<RehearsalVerdict, 'changes'>, leftAt: PhaseId): readonly Message[] => {
   const { answered, rest, hands, warnings, phases } = verdict;
   const changes: Message[] = [];
+  if (!verdict.ended && !verdict.stopped)
+    changes.push(message('rehearsal.change.unfinished', { phase: leftAt }));
   if (answered !== null && answered.showedAt !== null) {
     const { surprise, afterSeconds, withinSeconds, inTime, inOrder } = answered;
     if (afterSeconds === null) changes.push(message('rehearsal.change.unanswered', { surprise }));
@@ -271,5 +273,5 @@ export const rehearsalVerdict = (
     ranOver: truth.ranOver,
     grained: truth.grained,
   };
-  return { ...verdict, changes: changesOf(verdict) };
+  return { ...verdict, changes: changesOf(verdict, phase) };
 };

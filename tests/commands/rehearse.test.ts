@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { PassThrough } from 'node:stream';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { RunSheet } from '../../source/batch/run-sheet.js';
+import { findCookOrRehearsal } from '../../source/commands/cooks-shelf.js';
 import { run } from '../../source/commands/rehearse.js';
 import type { World } from '../../source/commands/world.js';
 
@@ -77,6 +78,17 @@ describe('kettlehand rehearse --auto --headless', () => {
     expect(code).toBe(0);
     expect(JSON.parse(out)).toMatchObject({ rehearsal: true, seed: 7, verdict: { ended: false } });
     expect(err).toMatch(/^REHEARSAL of /);
+  });
+
+  it('left on the way says so; it is listed among the rehearsals and told by its id', async () => {
+    const { out } = await rehearses('--seed', '7', ...kitchen);
+    const text = out.replaceAll(/\s+/g, ' ');
+    expect(text).toContain('not rehearsed yet');
+    expect(text).not.toContain('do it like this');
+    const id = /kettlehand debrief (\S+)/.exec(out)?.[1] ?? '';
+    const found = await findCookOrRehearsal({ KETTLEHAND_HOME: home }, id);
+    expect(found).toMatchObject({ id });
+    expect(await findCookOrRehearsal({ KETTLEHAND_HOME: home }, 'nothing')).toHaveProperty('problem');
   });
 
   it('says it in words, headed as a rehearsal', async () => {

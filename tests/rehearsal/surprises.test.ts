@@ -53,6 +53,8 @@ describe('a surprise', () => {
   it('misspelt has a nearest name', () => {
     expect(nearestSurprise('fome-over')).toBe('foam-over');
     expect(nearestSurprise('power cut')).toBe('power-cut');
+    expect(nearestSurprise('foam')).toBe('foam-over');
+    expect(nearestSurprise('smell')).toBe('burning-smell');
     expect(nearestSurprise('xyzzyxyzzy')).toBeNull();
   });
 });

@@ -190,6 +190,9 @@ export const rehearsalTexts = {
   'rehearsal.no-warnings': 'No warning was met.',
   'rehearsal.changes': 'What to change:',
 
+  'rehearsal.kept': (v: { id: string }) => `Reading by reading: kettlehand debrief ${v.id}`,
+  'rehearsal.change.unfinished': (v: { phase: string }) =>
+    `It was left at ${v.phase}: what comes after it is not rehearsed yet.`,
   'rehearsal.change.unanswered': (v: { surprise: Name }) =>
     `Nothing was done about ${called[v.surprise]}. Next time: ${remedy[v.surprise]}.`,
   'rehearsal.change.slow': (v: { surprise: Name; seconds: number; withinSeconds: number }, p: Printer) =>
