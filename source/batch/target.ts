@@ -2,7 +2,7 @@ import type { BoilingCurve } from '../sugar/syrup.js';
 import type { Pair } from './batch.js';
 
 /** Where in the window the syrup should come to rest, from its floor (0) to its ceiling (1). Our judgement. */
-const restsAt = { usual: 1 / 3, damp: 2 / 3 } as const;
+const restsAt = { usual: 1 / 2, damp: 2 / 3 } as const;
 
 /**
  * Relative humidity of the room from which the upper end of the window is asked for. 60 % is the usual cut-off
@@ -23,9 +23,9 @@ const between = (value: number, [low, high]: Pair): number => Math.min(high, Mat
 
 /**
  * The window of a recipe, here and today, and where to take the pot off.
- * The pot is lifted early by what its own heat still adds, so that the syrup comes to rest a third of the way up the
- * window: below it the candy stays soft, and a little over its floor leaves room for a thermometer that reads low.
- * In a damp room it comes to rest two thirds up. Celsius; carry-over in kelvin.
+ * The pot is lifted early by what its own heat still adds, so that the syrup comes to rest in the middle of the
+ * window: what thermometer, hands and pot are off by is as large upwards as downwards, and a window is hardly wider than
+ * that (npm run bench:scenarios). In a damp room it comes to rest two thirds up. Celsius; carry-over in kelvin.
  */
 export const targetToday = (
   seaLevelCelsius: Pair,

@@ -46,6 +46,8 @@ export type ColdWaterTest = {
   readonly outcome: ColdWaterOutcome | 'unsure';
   /** Today's syrup temperature by the thermometer at that time, null without one. */
   readonly celsius: number | null;
+  /** How many since the pot came off, one after the other, felt like the recipe's own outcome. */
+  readonly inARow: number;
 };
 
 /** A physical act whose event was taken back: what is true now is not known. */
@@ -94,8 +96,13 @@ export type Cook = {
   readonly readingsTaken: number;
   readonly doubt: Doubt | null;
   readonly lastTest: ColdWaterTest | null;
-  /** True Celsius at which to take it off: the batch's, moved up after a test that fell short. */
+  /**
+   * True Celsius at which to take it off: the batch's, moved up after a test that fell short; in the last stretch with
+   * the climb that the power now in the pot will give, in place of the one that was planned with.
+   */
   readonly takeOffCelsius: number;
+  /** What fingers that felt it short have moved it up by, kelvin. */
+  readonly movedKelvin: number;
   /** A reading or the forecast asked for the pot to come off, and it is still on. */
   readonly offSince: number | null;
   /** What asked for it: a doubted reading and a forecast can be contradicted, a believed reading can't. */

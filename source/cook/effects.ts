@@ -52,7 +52,7 @@ const setLid = (cook: Cook, on: boolean, t: number): Cook =>
 const recheck = (cook: Cook, checks: Cook['checks']): Cook => {
   const batch = batchOf(cook.batch.recipe, cook.batch.kitchen, { checks });
   const hob = hobOf(batch);
-  // What fingers moved up stays moved up.
+  // What fingers and the power in the pot moved stays moved.
   const moved = cook.takeOffCelsius - cook.batch.target.takeOffCelsius;
   return {
     ...cook,

@@ -1,4 +1,4 @@
-import { believe, crossing, type Evidence, observe } from '../forecast/index.js';
+import { believe, carryOverNow, crossing, type Evidence, observe } from '../forecast/index.js';
 import type { ColdWaterOutcome } from '../sugar/stages.js';
 import { headline } from './candy.js';
 import type { ColdWaterTest, Cook, Reading } from './cook.js';
@@ -52,12 +52,35 @@ const dialStays = (cook: Cook): boolean => {
   return mean >= floor + staying.aboveKelvin;
 };
 
+/** The climb by the power now in the pot is believed within these shares of the planned one. Our judgement. */
+const climbShares = [0.25, 1.75] as const;
+
+/**
+ * The take-off for the power that goes into the pot: turned down for the last degrees its base holds less heat, and it
+ * comes off later by what it will climb less. Only on the last stretch, and not any more once it was asked for.
+ */
+const takeOffNow = (cook: Cook): number => {
+  const { batch, estimate, hob, movedKelvin } = cook;
+  const { aimCelsius, takeOffCelsius, carryOverKelvin } = batch.target;
+  if (cook.nearSince === null || cook.offSince !== null || !cook.thermometer) return cook.takeOffCelsius;
+  const climb = carryOverNow(estimate, takeOffCelsius + movedKelvin, batch.curve, hob);
+  if (climb === null) return cook.takeOffCelsius;
+  const [least, most] = climbShares;
+  const kelvin = Math.min(most * carryOverKelvin, Math.max(least * carryOverKelvin, climb));
+  const wanted = Math.max(batch.curve.waterBoilsCelsius, aimCelsius + movedKelvin - kelvin);
+  return Math.abs(wanted - cook.takeOffCelsius) < calmKelvin ? cook.takeOffCelsius : wanted;
+};
+
+/** A take-off that moves by less than this stays where it stands, kelvin: nobody reads that, and a number should be calm. */
+const calmKelvin = 0.2;
+
 /** Let the forecast hear of it, and see whether the window has been reached by all evidence. */
 export const noteEvidence = (cook: Cook, evidence: Evidence): Cook => {
   if (cook.pouredAt !== null) return cook;
   const { curve } = cook.batch;
   const estimate = observe(cook.estimate, evidence, curve, cook.hob);
-  const noted = { ...cook, estimate };
+  const heard = { ...cook, estimate };
+  const noted = { ...heard, takeOffCelsius: takeOffNow(heard) };
   if (cook.reachedAt !== null) return noted;
   const belief = believe(estimate, target(cook), cook.t, curve, cook.hob);
   const blind = cook.readingsTaken === 0 || !cook.thermometer;
@@ -162,15 +185,30 @@ const movedUp = (cook: Cook, outcome: ColdWaterOutcome, readCelsius: number | nu
   return Math.max(cook.takeOffCelsius, Math.min(wanted, most));
 };
 
+/** Counted while the pot stays off the ring; what fingers can't tell neither counts nor breaks it. */
+const inARow = (cook: Cook, outcome: ColdWaterTest['outcome']): number => {
+  const last = cook.lastTest;
+  const offAt = potIsOff(cook) ? (cook.potOn?.t ?? Number.POSITIVE_INFINITY) : Number.POSITIVE_INFINITY;
+  const before = last !== null && last.t >= offAt ? last.inARow : 0;
+  const verdict = judge(cook, outcome);
+  if (verdict === 'again') return before;
+  return verdict === 'there' ? before + 1 : 0;
+};
+
 export const afterTest = (cook: Cook, outcome: ColdWaterTest['outcome'], t: number): Cook => {
   const last = cook.lastReading;
   const celsius = cook.thermometer && last !== null && t - last.t <= sameMomentSeconds ? last.celsius : null;
   const tested = {
     ...cook,
-    lastTest: { t, outcome, celsius },
+    lastTest: { t, outcome, celsius, inARow: inARow(cook, outcome) },
     nearSince: cook.nearSince ?? (firm.includes(outcome) ? t : null),
   };
   if (outcome === 'unsure') return tested;
   const noted = noteEvidence(tested, { kind: 'cold water', t, outcome });
-  return { ...noted, takeOffCelsius: movedUp(noted, outcome, celsius) };
+  const takeOffCelsius = movedUp(noted, outcome, celsius);
+  return {
+    ...noted,
+    takeOffCelsius,
+    movedKelvin: noted.movedKelvin + takeOffCelsius - noted.takeOffCelsius,
+  };
 };

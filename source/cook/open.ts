@@ -1,6 +1,8 @@
 import type { Batch } from '../batch/batch.js';
 import { batchOf } from '../batch/batch-of.js';
 import { begin, type Hob, knownPowers } from '../forecast/index.js';
+import { readingSd } from '../kitchen/correction.js';
+import type { Thermometer } from '../kitchen/kitchen.js';
 import { type PhaseId, phaseIds } from '../recipe/recipe.js';
 import { isBefore } from './candy.js';
 import type { Cook } from './cook.js';
@@ -10,14 +12,30 @@ export type Opened = Extract<CookEvent, { kind: 'opened' }> & Stamp;
 
 /** Seconds by which a thermometer lags behind a syrup that it stands in. Our judgement by kind. */
 const lagSeconds = { dial: 12, digital: 4, glass: 10, infrared: 1 } as const;
+/**
+ * What single readings in bubbling syrup scatter by, kelvin: eye, whole degrees, and where the stem hangs. Of what is
+ * left after a check (kitchen/correction.ts) this share stays the same from reading to reading: a scale that is not
+ * straight, an eye that looks from above. Our judgement.
+ */
+const readingSdKelvin = { dial: 0.65, digital: 0.35, glass: 0.5, infrared: 1.5 } as const;
+const stayingShare = 0.4;
+
+/** The error that a whole cook's readings have in common, kelvin. */
+const stayingSdKelvin = ({ sdKelvin, basis }: Batch['dial'], kind: Thermometer['kind']): number => {
+  if (basis === 'taken as right') return sdKelvin;
+  const own = readingSd[kind];
+  const ofTheCheck = Math.sqrt(Math.max(0, sdKelvin ** 2 - own ** 2));
+  return Math.min(sdKelvin, Math.hypot(stayingShare * own, ofTheCheck));
+};
 
 export const hobOf = (batch: Batch): Hob => {
-  const thermometer = batch.kitchen.thermometers.find((one) => one.use !== 'middle');
+  const kind = batch.kitchen.thermometers.find((one) => one.use !== 'middle')?.kind ?? 'dial';
   return {
     stove: batch.kitchen.stove,
     otherGrams: Math.max(0, batch.totalGrams - batch.waterGrams - batch.solidsGrams),
-    dialSdKelvin: batch.dial.sdKelvin,
-    dialLagSeconds: lagSeconds[thermometer?.kind ?? 'dial'],
+    dialSdKelvin: stayingSdKelvin(batch.dial, kind),
+    dialLagSeconds: lagSeconds[kind],
+    readingSdKelvin: readingSdKelvin[kind],
     stageFromCelsius: batch.stageFromCelsius,
     startSolidsFraction: batch.solidsGrams / (batch.solidsGrams + batch.waterGrams),
     celsiusAtStart: batch.kitchen.room.celsius ?? 20,
@@ -74,6 +92,7 @@ export const openCook = (event: Opened): Cook => {
     doubt: null,
     lastTest: null,
     takeOffCelsius: batch.target.takeOffCelsius,
+    movedKelvin: 0,
     offSince: null,
     offBy: null,
     reachedAt: null,

@@ -23,6 +23,19 @@ export const verdictOf = (cook: Cook): Verdict | null => {
   return judge(cook, last.outcome);
 };
 
+/** By cold water alone a drop that feels right is felt once more. Our judgement. */
+const feltTwice = 2;
+
+/**
+ * Fingers that err by half a stage, tried again and again on the way up, find the mark too early: without a thermometer
+ * one drop is not enough to pour on, and a second costs nothing while the bubbling sinks.
+ */
+export const wantsSecondDrop = (cook: Cook): boolean =>
+  (!cook.thermometer || cook.readingsTaken === 0) &&
+  cook.lastTest !== null &&
+  cook.lastTest.inARow > 0 &&
+  cook.lastTest.inARow < feltTwice;
+
 /** The last test, whenever it was, felt like the window or beyond. */
 export const feltDone = (cook: Cook): boolean => {
   const last = cook.lastTest;

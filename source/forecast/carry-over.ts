@@ -1,6 +1,9 @@
 import type { StoveKind } from '../kitchen/kitchen.js';
 import { stoveTraits } from '../kitchen/stove.js';
 import type { BoilingCurve } from '../sugar/syrup.js';
+import { standingOf, wattsAt } from './advance.js';
+import { type Estimate, logWatts } from './estimate.js';
+import type { Hob } from './forecast.js';
 import { type Path, pathOf } from './path.js';
 
 export type CarryOver = { readonly offTheRingKelvin: number; readonly leftOnTheRingKelvin: number };
@@ -51,6 +54,28 @@ export const carryOver = (asked: {
   if (learned === null || !(learned >= 0) || !(usual.offTheRingKelvin > 0)) return usual;
   const scale = learned / usual.offTheRingKelvin;
   return { offTheRingKelvin: learned, leftOnTheRingKelvin: usual.leftOnTheRingKelvin * scale };
+};
+
+/**
+ * What this pot would still climb on a trivet if it came off at `celsius` by the power that goes into it at the estimate's
+ * own time, kelvin; what earlier cooks climbed here, where that is known. Null where no power is known: nothing was read
+ * twice, or the pot is off the ring. Constant time.
+ */
+export const carryOverNow = (
+  estimate: Estimate,
+  celsius: number,
+  curve: BoilingCurve,
+  hob: Hob,
+): number | null => {
+  const learned = hob.learnedCarryOverKelvin ?? null;
+  if (learned !== null) return learned;
+  const { potOn, heating, located, acceptedReadings, lidOn } = estimate;
+  if (!potOn || !heating || !located || lidOn || acceptedReadings < 2) return null;
+  const path = pathOf(curve, hob);
+  const watts = wattsAt(standingOf(estimate, hob), estimate.mean[logWatts] ?? 0, estimate.t, celsius, path);
+  return watts > 0
+    ? carryOverKelvinOf(hob.stove, watts, path.joulesAt(celsius), path).offTheRingKelvin
+    : null;
 };
 
 const noStages = {

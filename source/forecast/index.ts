@@ -1,5 +1,5 @@
 export { believe } from './believe.js';
-export { carryOver } from './carry-over.js';
+export { carryOver, carryOverNow } from './carry-over.js';
 export { begin } from './estimate.js';
 export { expectedReading } from './expected-reading.js';
 export type { Belief, Estimate, Evidence, Forecast, Hob, SecondsAhead, Target } from './forecast.js';

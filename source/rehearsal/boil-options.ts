@@ -86,12 +86,12 @@ export const rings: Readonly<Record<StoveKind, Ring>> = {
   },
 };
 
-/** Flat rings are given heavy flat bases: 0.7 kg steel on gas, 1.2 kg on a ring that glows. Our judgement. */
+/** Flat rings are given heavy flat bases: 0.7 kg steel on gas, 1.3 kg on a ring that glows. Our judgement. */
 const usualBaseJoulePerKelvin: Readonly<Record<StoveKind, number>> = {
   gas: 350,
   induction: 450,
-  coil: 600,
-  'glass-ceramic': 600,
+  coil: 660,
+  'glass-ceramic': 660,
 };
 
 type Needed = Pick<BoilOptions, 'curve' | 'waterGrams' | 'otherGrams' | 'stove' | 'stageFromCelsius'>;

@@ -25,6 +25,8 @@ export type Conditions = {
   readonly stageFromCelsius: Readonly<Record<Stage, number>>;
   readonly dial: TrueDial | null;
   readonly middleDial: TrueDial | null;
+  /** These fingers in this water find a drop firmer (+) than it is, every time, beside what single drops scatter by. */
+  readonly testerKelvin: number;
   readonly pot: { readonly heightMetres: number; readonly areaSquareMetres: number };
   /** Foam stands as high as the steam rises in this many seconds. */
   readonly foamSeconds: number;
@@ -46,6 +48,8 @@ const uncheckedOffset: Readonly<Record<Kind, number>> = {
 const checkedOffset: Readonly<Record<Kind, number>> = { dial: 0.5, digital: 0.3, glass: 0.4, infrared: 1.5 };
 const stretchSd = 0.01;
 const lagSeconds: Readonly<Record<Kind, number>> = { dial: 12, digital: 4, glass: 10, infrared: 1 };
+/** Of the tester's 2.5 K: what the same hands in the same water repeat, and what a drop scatters by. Our judgement. */
+const testerSd = { staying: 1.5, scatter: 2 } as const;
 const eightFahrenheit = 8 / 1.8;
 
 const within = (chance: Chance, low: number, high: number): number => low + (high - low) * chance.even();
@@ -111,6 +115,7 @@ export const conditionsOf = (batch: Batch, seed: number, surprise: SurpriseName 
     lossWattsPerKelvin: within(chance, 0.6, 1.3),
     surfaceSquareMetres: pot.areaSquareMetres,
     baseWattsPerKelvin: within(chance, 20, 45),
+    testerSdKelvin: testerSd.scatter,
     dial: {
       lagSeconds: lagSeconds[kind] * within(chance, 0.7, 1.3),
       noiseSdKelvin: 0,
@@ -132,6 +137,7 @@ export const conditionsOf = (batch: Batch, seed: number, surprise: SurpriseName 
     stageFromCelsius,
     dial,
     middleDial: trueDial(batch, 'middle', chance),
+    testerKelvin: testerSd.staying * chance.normal(),
     pot,
     foamSeconds: foamSecondsOf(batch, chance),
     roomCelsius: boil.roomCelsius,

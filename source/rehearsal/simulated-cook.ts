@@ -273,7 +273,9 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
     },
     coldWater: () => {
       // Fingers feel how much water is left, not how hot it still is.
-      const celsius = pot.state().boilsCelsius + conditions.boil.testerSdKelvin * chance.normal();
+      const { boilsCelsius } = pot.state();
+      const celsius =
+        boilsCelsius + conditions.testerKelvin + conditions.boil.testerSdKelvin * chance.normal();
       const felt = stageWithin(celsius, conditions.stageFromCelsius);
       return felt === 'past hard crack' ? 'hard crack' : felt;
     },

@@ -99,11 +99,17 @@ describe('a thermometer that reads wrong', () => {
     return evidence;
   };
 
-  it.each([1, 2, 3])('is found from repeated disagreement, with its sign and about its size (%i)', (seed) => {
-    const evidence = cook(6, seed);
-    const { dialBias } = belief(evidence, evidence[evidence.length - 1]?.t ?? 0, { ...hob, dialSdKelvin: 3 });
-    expect(dialBias?.kelvin).toBeGreaterThan(2.5);
-    expect(dialBias?.kelvin).toBeLessThan(9);
+  it('is found from repeated disagreement in two cooks of three, and always with its sign and about its size', () => {
+    const cooks = 30;
+    const found = Array.from({ length: cooks }, (_, seed) => {
+      const evidence = cook(6, seed + 1);
+      return belief(evidence, evidence[evidence.length - 1]?.t ?? 0, { ...hob, dialSdKelvin: 3 }).dialBias;
+    }).filter((bias) => bias !== null);
+    expect(found.length).toBeGreaterThanOrEqual((2 / 3) * cooks);
+    for (const { kelvin } of found) {
+      expect(kelvin).toBeGreaterThan(2.5);
+      expect(kelvin).toBeLessThan(9);
+    }
   });
 
   it.each([1, 2, 3])('is not suspected when it is right (%i)', (seed) => {

@@ -217,7 +217,7 @@ describe('chapters', () => {
       if (index > 0) expect(seconds - (chapters[index - 1]?.seconds ?? 0)).toBeGreaterThanOrEqual(9);
     const lines = debriefChapters(story, printerOf(story.cook)).trimEnd().split('\n');
     expect(lines[0]).toBe('0:00:00 Dissolve the sugar');
-    expect(lines).toContain('0:17:40 Off the heat at 244 °F');
+    expect(lines).toContain('0:17:40 Off the heat at 246 °F');
     expect(lines.every((line) => /^\d:\d\d:\d\d \S/.test(line))).toBe(true);
   });
 

@@ -29,13 +29,15 @@ const onTheHeat = (cook: Cook): boolean =>
 
 /** Two readings closer than this tell of the dial's scatter, not of a rate: seconds. Our judgement. */
 const rateOverSeconds = 45;
+/** Readings of one moment, by hand and by a feed, tell no rate: a degree between them would be a thousand a minute. */
+const leastRateSeconds = 5;
 
 /** Kelvin per second up to the last reading, over at least 45 s where there are readings enough; null with fewer than two. */
 export const rateOfRise = (cook: Cook): number | null => {
   const { lastReading, readBefore } = cook;
   if (lastReading === null) return null;
   const since = readBefore.findLast(({ t }) => t <= lastReading.t - rateOverSeconds) ?? readBefore[0];
-  if (since === undefined || lastReading.t <= since.t) return null;
+  if (since === undefined || lastReading.t - since.t < leastRateSeconds) return null;
   return (lastReading.celsius - since.celsius) / (lastReading.t - since.t);
 };
 
@@ -75,9 +77,8 @@ const pastByKelvin = 1;
  * window's top with it.
  */
 export const pastKelvin = ({ cook, batch }: Pick<View, 'cook' | 'batch'>): number => {
-  const { todayCelsius, takeOffCelsius } = batch.target;
-  const moved = cook.takeOffCelsius - takeOffCelsius;
-  return (cook.lastReading?.celsius ?? Number.NEGATIVE_INFINITY) - todayCelsius[1] - moved;
+  const [, ceiling] = batch.target.todayCelsius;
+  return (cook.lastReading?.celsius ?? Number.NEGATIVE_INFINITY) - ceiling - cook.movedKelvin;
 };
 
 const readsAbove = (cook: Cook, celsius: number): boolean =>

@@ -1,6 +1,7 @@
 import type { Ingredient } from '../../recipe/recipe.js';
 import type { Cook } from '../cook.js';
 import type { HazardId } from '../hazards/hazard.js';
+import { wantsSecondDrop } from '../verdict.js';
 import { heatPause } from './gates.js';
 import { amountOf } from './mix.js';
 import { type Phase, potIsOff, step } from './phase.js';
@@ -29,7 +30,10 @@ export const flavour: Phase = {
     step('flavour.sink', {
       again: true,
       means: { kind: 'heat', setting: 'off' },
-      values: ({ batch }) => ({ stove: batch.kitchen.stove }),
+      values: ({ batch, cook }) => ({
+        stove: batch.kitchen.stove,
+        again: wantsSecondDrop(cook) ? batch.target.feels : null,
+      }),
       cautions: ['glowing-ring'],
       timers: ({ cook }) =>
         cook.potOn === null ? [] : [{ id: 'off-the-ring', from: cook.potOn.t, until: null }],

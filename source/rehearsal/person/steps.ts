@@ -70,6 +70,10 @@ const specialOf = (self: Self): Readonly<Record<string, Rule>> => {
     (timer: string, key: string, seconds: number, waits: string): Rule =>
     ({ advice }) =>
       dueTimer(advice, timer) ? say(key, seconds, 'done') : wait(waits, 10);
+  const drop = (): string => {
+    const felt = table.coldWater();
+    return chance.even() < habits.unsure ? 'unsure' : felt;
+  };
   const blindTest: Rule = ({ advice }) =>
     advice.timers.some(({ id, due }) => id === 'test-due' && due) ? say('test', 6, 'pot off') : null;
   return {
@@ -88,14 +92,13 @@ const specialOf = (self: Self): Readonly<Record<string, Rule>> => {
     'boil.last': blindTest,
     'boil.off': () => say('off', habits.reacts, 'pot off'),
     'boil.back': () => say('back', quick, 'done'),
-    'test.drop': () => ({
-      key: 'test.drop',
-      seconds: pace(stepSeconds['test.drop'] ?? 30),
-      type: () => {
-        const felt = table.coldWater();
-        return chance.even() < habits.unsure ? 'unsure' : felt;
-      },
-    }),
+    'test.drop': () => ({ key: 'test.drop', seconds: pace(stepSeconds['test.drop'] ?? 30), type: drop }),
+    // Felt by fingers alone: once more while it stands.
+    'flavour.sink': ({ advice }) => {
+      const again = (advice.say.values as { again?: string | null } | undefined)?.again ?? null;
+      if (again === null) return say('flavour.sink', pace(stepSeconds['flavour.sink'] ?? 10), 'done');
+      return { key: 'drop again', seconds: pace(stepSeconds['test.drop'] ?? 30), type: drop };
+    },
     'fold.wait': once('first-fold', 'fold.wait', 5, 'first fold'),
     'fold.again': once('next-fold', 'fold.again', 120, 'next fold'),
     'hands.measure': ({ advice }) => {

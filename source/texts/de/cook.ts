@@ -264,8 +264,14 @@ export const deCook = {
   'flavour.off.say': 'Es ist so weit. Topf endgültig vom Herd, auf den Untersetzer.',
   'flavour.off.why': 'Herd und Topfhitze würden es übers Ziel tragen.',
   'flavour.off.shout': 'FERTIG:\nVOM HERD',
-  'flavour.sink.say': 'Schalt den Herd aus. Warte, bis das Blubbern sinkt.',
-  'flavour.sink.why': (_v) => 'Was in blubbernden Sirup kommt, zerstiebt zu Dampf.',
+  'flavour.sink.say': (v) =>
+    v.again === null
+      ? 'Schalt den Herd aus. Warte, bis das Blubbern sinkt.'
+      : `Noch ein Tropfen, frischer Becher: wieder ${stageWord(v.again)}? Dann Herd aus, das Blubbern sinken lassen.`,
+  'flavour.sink.why': (v) =>
+    v.again === null
+      ? 'Was in blubbernden Sirup kommt, zerstiebt zu Dampf.'
+      : 'Finger halten leicht eine halbe Stufe für die nächste. Diesmal weicher: das tippen, dann kommt er zurück.',
   'flavour.sink.shout': 'HERD AUS\nBLASEN SINKEN',
   'flavour.add.say': (v) =>
     `${v.flavour ? 'Farbe und Aroma' : 'Das hier'} mit gestrecktem Arm dazu, nach und nach. Zweimal rühren.`,

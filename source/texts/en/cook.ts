@@ -274,8 +274,14 @@ export const cookTexts = {
   'flavour.off.say': 'It is done. Pot off the heat for good, onto the trivet.',
   'flavour.off.why': "The ring and the pot's own heat would carry it past.",
   'flavour.off.shout': 'DONE: OFF\nTHE HEAT',
-  'flavour.sink.say': 'Turn the ring off. Wait until the bubbling sinks.',
-  'flavour.sink.why': (_v: { stove: string }) => 'Anything added to bubbling syrup bursts into steam.',
+  'flavour.sink.say': (v: { stove: string; again: string | null }) =>
+    v.again === null
+      ? 'Turn the ring off. Wait until the bubbling sinks.'
+      : `One more drop, a fresh cup: still ${v.again}? Then ring off, and let the bubbling sink.`,
+  'flavour.sink.why': (v: { stove: string; again: string | null }) =>
+    v.again === null
+      ? 'Anything added to bubbling syrup bursts into steam.'
+      : 'Fingers take half a stage for its neighbour. If it is softer this time, type that: it goes back.',
   'flavour.sink.shout': 'RING OFF\nBUBBLES SINK',
   'flavour.add.say': (v: { flavour: boolean }) =>
     `Add ${v.flavour ? 'colour and flavour' : 'this'} at arm’s length, a little at a time. Stir twice.`,

@@ -178,7 +178,7 @@ export const planExplainTexts = {
     damp: boolean;
   }) =>
     entry('Take-off', {
-      formula: `come to rest ${damp ? 'two thirds (damp room)' : 'a third'} of the way up the window, less what the pot's own heat adds`,
+      formula: `come to rest ${damp ? 'two thirds (damp room)' : 'half'} of the way up the window, less what the pot's own heat adds`,
       given: `window ${degreeSpan(today)}, ${stove}: ${kelvin(carryOver)} on a trivet`,
       gives: `${degrees(takeOff)}, coming to rest at ${degrees(aim)}`,
       source:
