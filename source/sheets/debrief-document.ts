@@ -209,7 +209,7 @@ const testTable = ({ tests }: Story): DebriefTable => ({
   whenEmpty: null,
 });
 
-const forecastTable = ({ forecasts }: Story): DebriefTable => ({
+const forecastTable = ({ forecasts, track, offs }: Story): DebriefTable => ({
   heading: message('debrief.heading.forecast'),
   columns: [message('debrief.column.before'), message('debrief.column.said'), message('debrief.column.held')],
   right: [0],
@@ -219,7 +219,11 @@ const forecastTable = ({ forecasts }: Story): DebriefTable => ({
     message(within ? 'debrief.yes' : 'debrief.no'),
   ]),
   foot: null,
-  whenEmpty: null,
+  // Foreseen, and off before its time or never: nothing came that it could be held against.
+  whenEmpty:
+    offs.length > 0 && track.some(({ takeOffSeconds }) => takeOffSeconds !== null)
+      ? message('debrief.forecast.unheld')
+      : null,
 });
 
 const warningTable = ({ warnings }: Story): DebriefTable => ({

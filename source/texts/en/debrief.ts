@@ -102,6 +102,8 @@ export const debriefTexts = {
   ) => `Given up after ${p.time(v.seconds)}; ${wentWrong(v, p)}.`,
 
   'debrief.heading.curve': 'The curve',
+  'debrief.forecast.unheld':
+    'It came off the heat before its time, so the forecast cannot be held against what came.',
   'debrief.heading.forecast': 'What the forecast said',
   'debrief.heading.result': 'What came of it',
   'debrief.heading.phases': 'Minutes',
