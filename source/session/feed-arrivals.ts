@@ -1,4 +1,4 @@
-/** How long nothing has come, seconds, against how long it usually takes; null: nothing has come twice. */
+/** How long nothing has come, seconds, against how long it usually takes; null: too little has come to tell. */
 export type FeedSilence = {
   readonly seconds: number;
   readonly usualSeconds: number | null;
@@ -6,11 +6,13 @@ export type FeedSilence = {
 };
 
 const remembered = 20;
+/** Fewer say nothing of what is usual. */
+const leastIntervals = 2;
 /** Lines that come together came at one moment, seconds. */
 const togetherSeconds = 0.05;
 /** So many times the usual interval, and at least so long, is clearly longer, seconds. Our judgement. */
 const clearlyLonger = { times: 3, leastSeconds: 5 } as const;
-/** How long the first two lines may take, seconds. Our judgement. */
+/** How long the first lines may take, seconds. Our judgement. */
 const patienceSeconds = 60;
 
 /** When lines came, and so when one is missed. Times are seconds of one clock that never falls. */
@@ -60,7 +62,7 @@ export class Arrivals {
 
   /** The median: one pause does not make it slow. */
   #usual(): number | null {
-    if (this.#intervals.length === 0) return null;
+    if (this.#intervals.length < leastIntervals) return null;
     const sorted = this.#intervals.toSorted((one, other) => one - other);
     return sorted[Math.floor((sorted.length - 1) / 2)] ?? null;
   }
