@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { troubleNames } from '../../source/cook/event.js';
 import { blockLetters, canSpell, type LetterSize } from '../../source/screen/block-letters.js';
-import { contextOf, type Size, type Style } from '../../source/screen/context.js';
+import { contextOf, type Size } from '../../source/screen/context.js';
 import { frame } from '../../source/screen/frame.js';
 import {
   arcMinutes,
@@ -16,10 +16,11 @@ import {
 import type { ConsoleModel } from '../../source/screen/model.js';
 import { far, seenOf } from '../../source/screen/parts/far.js';
 import { lineWidth } from '../../source/screen/text.js';
+import { message } from '../../source/texts/message.js';
 import { type Bench, bench, kitchenNamed, modelOn, plainText, play, wholeCook } from './kit.js';
 
-const unicode: Style = { ascii: false, color: true };
-const ascii: Style = { ascii: true, color: false };
+const unicode = { ascii: false };
+const ascii = { ascii: true };
 const usual: Size = { columns: 120, rows: 36 };
 const small: Size = { columns: 80, rows: 24 };
 const sizes: readonly Size[] = [small, usual, { columns: 120, rows: 40 }, { columns: 200, rows: 60 }];
@@ -38,7 +39,7 @@ const drawn = (model: ConsoleModel, size: Size, style = unicode) => {
 const text = (model: ConsoleModel, size: Size, style = unicode): string =>
   plainText(drawn(model, size, style));
 
-const isFar = (model: ConsoleModel): boolean => !/\bwrap\b/i.test(text(model, usual).split('\n')[0] ?? '');
+const isFar = (model: ConsoleModel): boolean => /near view/.test(text(model, usual).split('\n').at(-1) ?? '');
 
 /** Rows of a text in block letters are somewhere on the screen. */
 const hasLetters = (
@@ -190,7 +191,7 @@ describe('the far view', () => {
         model.happened();
         for (const size of sizes)
           for (const style of [unicode, ascii]) {
-            const found = far(contextOf(model.shown, style), size, size.rows - 2);
+            const found = far(contextOf(model.shown, style), size, size.rows - 3);
             const where = `${one.session.advice().step} at ${size.columns}x${size.rows}`;
             // Lists that are read aloud are shown near.
             if (one.session.advice().question?.kind === 'pause') continue;
@@ -200,7 +201,7 @@ describe('the far view', () => {
             expect(seen, where).toBeGreaterThanOrEqual(leastArcMinutes);
             const key = `${size.columns}x${size.rows}`;
             heights[key] = [...(heights[key] ?? []), seen];
-            expect(found.lines).toHaveLength(size.rows - 2);
+            expect(found.lines).toHaveLength(size.rows - 3);
             expect(Math.max(...found.lines.map(lineWidth))).toBeLessThanOrEqual(size.columns);
           }
       });
@@ -264,6 +265,28 @@ describe('the far view', () => {
       expect(page).toMatch(/REHEARSAL/);
       expect(page).toMatch(/NOT SAVED: 3 events/);
     }
+  });
+
+  it('shows in a rehearsal what is to be seen at the simulated pot', async () => {
+    const one = bench({ rehearsal: true });
+    const model = modelOn(one);
+    await press(model, one, 'v');
+    const sight = message('rehearsal.look', {
+      paused: false,
+      wrong: ['touched'],
+      dial: null,
+      poured: true,
+      boils: false,
+      dissolved: true,
+      fullShare: 0,
+      fingers: null,
+      rope: null,
+      crumbIsComfortable: null,
+    });
+    for (const size of sizes)
+      expect(plainText(frame({ ...model.shown, sight }, size, unicode).lines)).toMatch(
+        /A HELPER HAS TOUCHED THE MASS/,
+      );
   });
 
   it('gives way to a list, to what is typed, and to help; and a reading typed there is written large', async () => {

@@ -7,7 +7,7 @@ import type { Look } from '../looks.js';
 import { blank, type Line, span, wrap } from '../text.js';
 import { caution, items, question, reply, typed, written } from './action.js';
 import { farNumbers, type NumberSizes } from './far-numbers.js';
-import { timers } from './progress.js';
+import { sight, timers } from './progress.js';
 import { warnings } from './warnings.js';
 
 /** A warning that wants an act at once, in words for two metres. */
@@ -73,7 +73,8 @@ const under = (ctx: Context, width: number, rows: number): Under => {
     before: [...reply(ctx, width), ...asked(ctx, width)],
     list: items(ctx, width),
     cautions: advice.cautions.flatMap((one) => caution(ctx, one, width)),
-    after: [...due, ...warnings(ctx, width, Math.max(4, Math.floor(rows / 3)))],
+    // In a rehearsal: what nobody at the simulated pot could miss.
+    after: [...sight(ctx, width), ...due, ...warnings(ctx, width, Math.max(4, Math.floor(rows / 3)))],
   };
 };
 
