@@ -5,7 +5,7 @@ import { action, type ShoutSize } from './parts/action.js';
 import { far } from './parts/far.js';
 import { keysRow, lastEventsRow } from './parts/footer.js';
 import { glass, glassWidth } from './parts/glass.js';
-import { badges, header } from './parts/header.js';
+import { badges, header, phasesNow } from './parts/header.js';
 import { numbers } from './parts/numbers.js';
 import { panel, smallest, tooSmall } from './parts/panels.js';
 import { isCurve, leastPlotRows, plot } from './parts/plot.js';
@@ -209,15 +209,22 @@ const besides = (left: Line | undefined, leftWidth: number, right: Line): Line =
 
 /** Rows that are not the body: trail, badges, events, keys. */
 const frameRows = 4;
-/** Beside the far view only badges and keys stand. */
-const farFrameRows = 2;
+/** Beside the far view only the phase, badges, what was taken last, and keys stand. */
+const farFrameRows = 3;
 
 /** The far view, whole; null where another view is wanted, something covers it, or it has no room. */
 const fromAfar = (ctx: Context, size: Size): readonly Line[] | null => {
   const { advice, input } = ctx.shown;
   if (viewShown(advice, input.view) !== 'far' || panel(ctx, size.columns) !== null) return null;
   const body = far(ctx, size, size.rows - farFrameRows);
-  return body === null ? null : [badges(ctx, size.columns), ...body.lines, keysRow(ctx, size.columns)];
+  if (body === null) return null;
+  const phases = phasesNow(ctx);
+  return [
+    [...phases, ...badges(ctx, size.columns - lineWidth(phases))],
+    ...body.lines,
+    lastEventsRow(ctx, size.columns),
+    keysRow(ctx, size.columns),
+  ];
 };
 
 export type Frame = {

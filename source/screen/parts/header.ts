@@ -34,6 +34,16 @@ export const header = (ctx: Context, columns: number): Line => {
   return [...trail, span(' '.repeat(gap)), span(clock, 'plain')];
 };
 
+/** The phases that still have candy in them, alone. */
+export const phasesNow = (ctx: Context): Line => [
+  ...spaced(
+    ctx.shown.advice.trail
+      .filter(({ state }) => state === 'now' || state === 'also')
+      .map((one) => phaseSpan(ctx, one)),
+  ),
+  span('  '),
+];
+
 /** What is out of the ordinary about this cook, and the bell for the eye. Usually almost empty. */
 export const badges = (ctx: Context, columns: number): Line => {
   const { advice, facts, saving, input, rang, waiting } = ctx.shown;
