@@ -7,8 +7,8 @@ import type { Host, Left } from './host.js';
 import { plainIn } from './io.js';
 
 /** A cook led full screen. Loads the terminal library: only for a real terminal. */
-export const consoleHost = ({ quiet, color, language }: ConsoleHostOptions): Host => {
-  const terminal = openTerminal(color === undefined ? {} : { color });
+export const consoleHost = ({ quiet, terminal: settings, language }: ConsoleHostOptions): Host => {
+  const terminal = openTerminal(settings);
   const printer = plainIn({ language });
   const choose = async (
     say: Message,

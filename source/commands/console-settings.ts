@@ -1,12 +1,22 @@
-import type { ConsoleExit } from '../screen/options.js';
+import type { ConsoleExit, TerminalOptions } from '../screen/options.js';
+import { type Message, message } from '../texts/message.js';
 import type { Language } from '../units/language.js';
+import { flag, text } from './options.js';
 import type { World } from './world.js';
 
 export type ConsoleHostOptions = {
   readonly quiet: boolean;
-  readonly color: boolean | undefined;
+  readonly terminal: TerminalOptions;
   readonly language?: Language | undefined;
 };
+
+/** How a terminal is to be written to: the options that every full screen has. */
+export const terminalFlags = {
+  color: { type: 'boolean', default: true },
+  background: { type: 'string' },
+  still: { type: 'boolean' },
+  screenReader: { type: 'boolean' },
+} as const;
 
 /** Documented exit codes: 128 and the signal's number where a signal ended it. */
 export const exitCodes: Readonly<Record<ConsoleExit, number>> = {
@@ -17,12 +27,26 @@ export const exitCodes: Readonly<Record<ConsoleExit, number>> = {
   'no reader': 0,
 };
 
-/** False where colour was turned off; must be asked before the terminal library is loaded, which reads its environment once. */
-export const colorWanted = (
+const backgrounds = ['dark', 'light'] as const;
+
+/**
+ * What was asked for by options and environment, or the sentence about what is none. Must be asked before the terminal
+ * library is loaded, which reads its environment once.
+ */
+export const terminalSettings = (
   given: Readonly<Record<string, unknown>>,
   { env }: Pick<World, 'env'>,
-): false | undefined => {
-  const off = given.color === false || (env.NO_COLOR ?? '') !== '';
-  if (off) process.env.FORCE_COLOR = '0';
-  return off ? false : undefined;
+): TerminalOptions | Message => {
+  const asked = text(given.background);
+  const background = backgrounds.find((one) => one === asked);
+  if (asked !== undefined && background === undefined)
+    return message('command.no-background', { found: asked, names: backgrounds });
+  const plain = given.color === false || (env.NO_COLOR ?? '') !== '';
+  if (plain) process.env.FORCE_COLOR = '0';
+  return {
+    ...(plain ? { color: false } : {}),
+    ...(background === undefined ? {} : { background }),
+    still: flag(given.still),
+    spoken: flag(given.screenReader) || env.INK_SCREEN_READER === 'true',
+  };
 };

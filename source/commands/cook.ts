@@ -14,7 +14,7 @@ import { feedFrom } from '../session/feed-from.js';
 import { machineClock } from '../session/machine.js';
 import { cookOf, type Started, startKept } from '../session/start.js';
 import { type Message, message } from '../texts/message.js';
-import { colorWanted } from './console-settings.js';
+import { terminalFlags, terminalSettings } from './console-settings.js';
 import { type Host, hasLeft, type Left } from './host.js';
 import { fail } from './io.js';
 import { exampleRecipe, kitchenPath, type Loaded, load } from './named.js';
@@ -44,6 +44,9 @@ const help = `
     --plain          lines instead of the full screen
     --quiet          no bell
     --no-color       no colour (so does NO_COLOR in the environment)
+    --background dark|light   what is behind the text, where the terminal does not tell
+    --still          running numbers move on every ten seconds only, nothing turns
+    --screen-reader  no picture: what is new is appended, in the order in which it is spoken
     --new            do not offer the unfinished cook
 
   The person in charge, local rules for kitchens and children, food law and trained first aid come
@@ -63,9 +66,10 @@ const hostFor = async (given: Readonly<Record<string, unknown>>, world: World): 
     return lineHost(world);
   }
   if (!isTerminal) return message('command.no-terminal', { command: 'cook' });
-  const color = colorWanted(given, world);
+  const terminal = terminalSettings(given, world);
+  if ('id' in terminal) return terminal;
   const { consoleHost } = await import('./console-host.js');
-  return consoleHost({ quiet: flag(given.quiet), color, language: world.language });
+  return consoleHost({ quiet: flag(given.quiet), terminal, language: world.language });
 };
 
 /** The unfinished cook, if there is one and it is wanted. */
@@ -173,7 +177,7 @@ export const run = async (argv: readonly string[], world: World): Promise<number
       plain: boolean,
       new: boolean,
       quiet: boolean,
-      color: { type: 'boolean', default: true },
+      ...terminalFlags,
     },
     world,
   );

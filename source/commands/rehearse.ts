@@ -14,7 +14,7 @@ import { linesOf } from '../session/lines-in.js';
 import { machineClock } from '../session/machine.js';
 import { startKept } from '../session/start.js';
 import { message, words } from '../texts/message.js';
-import { type ConsoleHostOptions, colorWanted, exitCodes } from './console-settings.js';
+import { type ConsoleHostOptions, exitCodes, terminalFlags, terminalSettings } from './console-settings.js';
 import { printerOf } from './cook-printer.js';
 import { rehearsalsFolder } from './cooks-shelf.js';
 import { type ExitCode, fail } from './io.js';
@@ -44,7 +44,8 @@ const help = `
     --at 15:00       when the real pulling starts: the result tells clock times (also "tomorrow 15:00")
     --kitchen FILE   where it is cooked (default: the saved kitchen)
     --auto           the pot types the readings
-    --plain          lines instead of the full screen; --quiet no bell; --no-color
+    --plain          lines instead of the full screen; --quiet no bell;
+                     --no-color, --background dark|light, --still, --screen-reader as for cook
     --headless       with --auto: a simulated person, no screen
     --json           journal and result as one JSON object; the lines before it go to standard error
 `;
@@ -162,7 +163,7 @@ const onScreen = async (
   const opened = await openRehearsal(loaded, options, world);
   if (typeof opened === 'number') return opened;
   const { rehearsed, finish } = opened;
-  const terminal = openTerminal(settings.color === undefined ? {} : { color: settings.color });
+  const terminal = openTerminal(settings.terminal);
   let exit: ConsoleExit = 'left';
   try {
     exit = await terminal.cook({
@@ -202,7 +203,7 @@ export const run = async (argv: readonly string[], world: World): Promise<number
       auto: boolean,
       plain: boolean,
       quiet: boolean,
-      color: { type: 'boolean', default: true },
+      ...terminalFlags,
       headless: boolean,
       json: boolean,
     },
@@ -218,5 +219,7 @@ export const run = async (argv: readonly string[], world: World): Promise<number
   if (options.headless) return headless(loaded, options, world);
   const isTerminal = world.stdin.isTTY === true && world.stdout.isTTY === true && world.env.TERM !== 'dumb';
   if (!isTerminal || flag(flags.plain)) return byLines(loaded, options, world);
-  return onScreen(loaded, options, world, { quiet: flag(flags.quiet), color: colorWanted(flags, world) });
+  const terminal = terminalSettings(flags, world);
+  if ('id' in terminal) return fail(world, 2, terminal);
+  return onScreen(loaded, options, world, { quiet: flag(flags.quiet), terminal });
 };

@@ -8,7 +8,7 @@ import { Audience } from '../session/audience.js';
 import { machineClock } from '../session/machine.js';
 import { cookOf } from '../session/start.js';
 import { message } from '../texts/message.js';
-import { colorWanted, exitCodes } from './console-settings.js';
+import { exitCodes, terminalFlags, terminalSettings } from './console-settings.js';
 import { cooksFolder, findCook } from './cooks-shelf.js';
 import { fail } from './io.js';
 import { flag, parse } from './options.js';
@@ -90,9 +90,10 @@ const leadScreen = async (
   world: World,
   broken: Promise<Broken>,
 ): Promise<number | Broken> => {
-  const color = colorWanted(given, world);
+  const settings = terminalSettings(given, world);
+  if ('id' in settings) return fail(world, 2, settings);
   const { openTerminal } = await import('../screen/console.js');
-  const terminal = openTerminal(color === undefined ? {} : { color });
+  const terminal = openTerminal(settings);
   try {
     const seen = terminal.watch({ audience, language: world.language }).then((exit) => exitCodes[exit]);
     return await Promise.race([seen, broken]);
@@ -114,7 +115,7 @@ export const run = async (argv: readonly string[], world: World): Promise<number
   const { words: typed, given } = parse(
     argv,
     help,
-    { once: boolean, plain: boolean, color: { type: 'boolean', default: true } },
+    { once: boolean, plain: boolean, ...terminalFlags },
     world,
   );
   const [cook, extra] = typed;
@@ -126,12 +127,14 @@ export const run = async (argv: readonly string[], world: World): Promise<number
   const audience = new Audience({ folders, path, clock: machineClock });
   if (flag(given.once)) return lookOnce(audience, world);
   const isTerminal = world.stdin.isTTY === true && world.stdout.isTTY === true && world.env.TERM !== 'dumb';
+  // A screen reader is read to line by line.
+  const spoken = flag(given.screenReader) || world.env.INK_SCREEN_READER === 'true';
   const broken = audience.run().then(
     () => new Promise<never>(() => undefined),
     (error: unknown): Broken => ({ error }),
   );
   const left =
-    flag(given.plain) || !isTerminal
+    flag(given.plain) || spoken || !isTerminal
       ? await Promise.race([leadLines(audience, path !== null, world), broken])
       : await leadScreen(audience, given, world, broken);
   audience.end();

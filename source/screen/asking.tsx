@@ -52,7 +52,7 @@ export const ChoiceScreen = ({ choice, style, size, onChoose, onLeave }: ChoiceP
     blank,
     [span(spoken(message('choice.keys'), printer, style), 'faint')],
   ];
-  return <Rows lines={page(lines, at)} color={style.color} />;
+  return <Rows lines={page(lines, at)} paints={style.paints} />;
 };
 
 type QuestionsProps = Asking & {
@@ -136,5 +136,5 @@ export const QuestionsScreen = ({ asked, style, size, onAnswered, onLeave }: Que
           blank,
           [span(say(message('questions.keys')), 'faint')],
         ];
-  return <Rows lines={page(lines, at)} color={style.color} />;
+  return <Rows lines={page(lines, at)} paints={style.paints} />;
 };

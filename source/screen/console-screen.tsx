@@ -22,5 +22,5 @@ export const ConsoleScreen = ({ model, style, size }: ConsoleScreenProps) => {
   const shown = useSyncExternalStore(model.subscribe, model.snapshot, model.snapshot);
   useKeys(model);
   const { lines } = frame(shown, { columns, rows: rows - sparedRows }, style);
-  return <Rows lines={lines} color={style.color} />;
+  return <Rows lines={lines} paints={style.paints} />;
 };

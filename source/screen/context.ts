@@ -1,8 +1,16 @@
 import { type Message, words } from '../texts/message.js';
 import { asciiSigns, type Signs, toAscii, unicodeSigns } from './looks.js';
 import type { Shown } from './model.js';
+import type { Paints } from './palette.js';
 
-export type Style = { readonly ascii: boolean; readonly color: boolean };
+/** The signs that this terminal can show. */
+export type Script = { readonly ascii: boolean };
+/** How this terminal is written to. */
+export type Style = Script & {
+  readonly paints: Paints;
+  /** Nothing moves by itself but what has to. */
+  readonly still: boolean;
+};
 export type Size = { readonly columns: number; readonly rows: number };
 
 /** What every part of the frame is drawn from. */
@@ -16,7 +24,7 @@ export type Context = {
   show(text: string): string;
 };
 
-export const contextOf = (shown: Shown, { ascii }: Style): Context => {
+export const contextOf = (shown: Shown, { ascii }: Script): Context => {
   const show = ascii ? toAscii : (text: string): string => text;
   return {
     shown,

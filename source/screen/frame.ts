@@ -1,5 +1,5 @@
 import type { LetterSize } from './block-letters.js';
-import { type Context, contextOf, type Size, type Style } from './context.js';
+import { type Context, contextOf, type Script, type Size } from './context.js';
 import type { Shown } from './model.js';
 import { action, type ShoutSize } from './parts/action.js';
 import { far } from './parts/far.js';
@@ -235,7 +235,7 @@ export type Frame = {
 };
 
 /** The whole screen as rows. Pure: the same picture for the same state, size and style. */
-export const frame = (shown: Shown, size: Size, style: Style): Frame => {
+export const frame = (shown: Shown, size: Size, style: Script): Frame => {
   const ctx = contextOf(shown, style);
   const { columns, rows } = size;
   const filled = (lines: readonly Line[]): readonly Line[] =>

@@ -1,5 +1,3 @@
-import type { TextProps } from 'ink';
-
 /** What a piece of text is, never how it looks. Meaning is always in its words or marks too. */
 export type Look =
   | 'plain'
@@ -14,35 +12,6 @@ export type Look =
   | 'caution block'
   | 'caution'
   | 'entry';
-
-type Paint = Pick<TextProps, 'bold' | 'dimColor' | 'inverse' | 'color' | 'underline'>;
-
-const weight: Readonly<Record<Look, Paint>> = {
-  plain: {},
-  strong: { bold: true },
-  faint: { dimColor: true },
-  key: { bold: true },
-  due: { bold: true, inverse: true },
-  'alarm block': { bold: true, inverse: true },
-  alarm: { bold: true },
-  'caution block': { bold: true, inverse: true },
-  caution: { bold: true },
-  entry: { bold: true },
-};
-
-/** Colour only for what is not as it should be; red and yellow differ in brightness too. */
-const colour: Readonly<Partial<Record<Look, string>>> = {
-  due: 'yellow',
-  'alarm block': 'red',
-  alarm: 'red',
-  'caution block': 'yellow',
-  caution: 'yellow',
-};
-
-export const paintOf = (look: Look, inColor: boolean): Paint => {
-  const hue = inColor ? colour[look] : undefined;
-  return hue === undefined ? weight[look] : { ...weight[look], color: hue };
-};
 
 /** The signs of the frame: in Unicode, each one cell wide everywhere but in East Asian locales; and in ASCII. */
 export type Signs = {

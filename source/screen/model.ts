@@ -55,6 +55,8 @@ export type ModelOptions = {
   readonly language?: Language | undefined;
   readonly quiet: boolean;
   readonly pace: number;
+  /** Running numbers move on every ten seconds only. */
+  readonly still?: boolean;
   readonly notices?: (() => readonly Message[]) | undefined;
   readonly onLeave: (how: 'left' | 'interrupted') => void;
   readonly onSuspend: () => void;
@@ -241,10 +243,10 @@ export class ConsoleModel {
   #sleep(): void {
     this.#cancelWake();
     if (this.#closed) return;
-    const { outside, pace } = this.options;
+    const { outside, pace, still } = this.options;
     const now = outside.milliseconds();
     const input = wakesAt(this.#shown.input);
-    const glance = nextGlance(this.#shown.advice, pace);
+    const glance = nextGlance(this.#shown.advice, pace, still);
     const delays = [glance, ...(input === null || this.#busy > 0 ? [] : [Math.max(0, input - now)])];
     this.#cancelWake = outside.after(Math.min(...delays), () => this.#wake());
   }

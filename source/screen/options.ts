@@ -4,6 +4,7 @@ import type { Session } from '../session/session.js';
 import type { Message } from '../texts/message.js';
 import type { Language } from '../units/language.js';
 import type { Printer } from '../units/printer.js';
+import type { Background } from './palette.js';
 
 /** What the console needs of a session: no file, no journal, no physics. */
 export type ConsoleSession = Pick<Session, 'type' | 'advice' | 'now' | 'onSaving' | 'saving' | 'cook'> & {
@@ -19,6 +20,12 @@ export type TerminalOptions = {
   readonly ascii?: boolean;
   /** False: no colour at all; weight and marks stay. */
   readonly color?: boolean;
+  /** What is behind the text; missing: what the terminal tells, or unknown. */
+  readonly background?: Background;
+  /** Running numbers move on every ten seconds only, and nothing turns. */
+  readonly still?: boolean;
+  /** Lines for a screen reader, in the order in which they are spoken, instead of a picture. */
+  readonly spoken?: boolean;
 };
 
 export type CookOptions = {

@@ -15,6 +15,8 @@ import type {
   WaitOptions,
   WatchOptions,
 } from './options.js';
+import { backgroundIn, depthOf, paintsFor } from './palette.js';
+import { SpokenScreen } from './spoken-screen.js';
 import { WaitingScreen } from './waiting.js';
 import { WatchModel } from './watch-model.js';
 import { WatchScreen } from './watch-screen.js';
@@ -68,6 +70,7 @@ const stopped = (): Promise<void> =>
 
 class InkTerminal implements Terminal {
   readonly #style: Style;
+  readonly #spoken: boolean;
   readonly #stdout: NodeJS.WriteStream;
   readonly #stdin: NodeJS.ReadStream;
   #instance: Instance | null = null;
@@ -87,9 +90,15 @@ class InkTerminal implements Terminal {
     this.#stdout = options.stdout ?? process.stdout;
     this.#style = {
       ascii: options.ascii ?? wantsAscii(process.env),
-      color: options.color ?? wantsColor(process.env),
+      paints: paintsFor(depthOf(this.#colorBits(options)), options.background ?? backgroundIn(process.env)),
+      still: options.still ?? false,
     };
+    this.#spoken = options.spoken ?? process.env.INK_SCREEN_READER === 'true';
     this.#listen();
+  }
+
+  #colorBits({ color = wantsColor(process.env) }: TerminalOptions): number {
+    return color ? (this.#stdout.getColorDepth?.(process.env) ?? 1) : 1;
   }
 
   choose(...[choice]: Parameters<Terminal['choose']>): ReturnType<Terminal['choose']> {
@@ -142,6 +151,8 @@ class InkTerminal implements Terminal {
       language,
       quiet,
       pace,
+      // A number that runs is never spoken: there is nothing to look at each second.
+      still: this.#style.still || this.#spoken,
       notices,
       outside: {
         milliseconds: () => performance.now(),
@@ -161,7 +172,11 @@ class InkTerminal implements Terminal {
       const left = await this.#screen<{ exit: ConsoleExit }>((done, failed) => {
         leave = (exit) => done({ exit });
         fail = failed;
-        return <ConsoleScreen key="cook" model={model} style={this.#style} />;
+        return this.#spoken ? (
+          <SpokenScreen key="cook" model={model} style={this.#style} />
+        ) : (
+          <ConsoleScreen key="cook" model={model} style={this.#style} />
+        );
       });
       return left.exit;
     } finally {
@@ -229,8 +244,10 @@ class InkTerminal implements Terminal {
     this.#instance = render(whole, {
       stdin: keyboardOf(this.#stdin),
       stdout: screenOf(this.#stdout),
-      alternateScreen: true,
-      incrementalRendering: true,
+      // A screen reader goes through what was said; a picture of its own would take that away.
+      alternateScreen: !this.#spoken,
+      incrementalRendering: !this.#spoken,
+      isScreenReaderEnabled: this.#spoken,
       exitOnCtrlC: false,
       // A terminal is a terminal, also where CI is set in the environment.
       interactive: true,

@@ -4,7 +4,7 @@ import { type Message, message, words } from '../texts/message.js';
 import { escapeForTerminal } from '../units/escape.js';
 import type { Printer } from '../units/printer.js';
 import { blockLetters, canSpell, type LetterSize } from './block-letters.js';
-import type { Size, Style } from './context.js';
+import type { Script, Size } from './context.js';
 import { asciiSigns, type Look, toAscii, unicodeSigns } from './looks.js';
 import { blank, cut, type Line, lineWidth, type Span, span, widthOf, wrap } from './text.js';
 import { watchNumbers } from './watch-numbers.js';
@@ -24,7 +24,7 @@ export type Watched =
 
 export type Words = { readonly say: (said: Message) => string; readonly show: (text: string) => string };
 
-const wordsOf = (printer: Printer, { ascii }: Style): Words => {
+const wordsOf = (printer: Printer, { ascii }: Script): Words => {
   const show = ascii ? toAscii : (text: string): string => text;
   return { say: (said) => show(words(said, printer)), show };
 };
@@ -63,7 +63,7 @@ const between = (left: Line, right: Line, cells: number): Line => [
 
 const barCells = { least: 10, most: 50 } as const;
 
-const bar = (share: number, cells: number, { ascii }: Style): readonly Span[] => {
+const bar = (share: number, cells: number, { ascii }: Script): readonly Span[] => {
   const { full, empty } = ascii ? asciiSigns : unicodeSigns;
   const filled = Math.floor(Math.max(0, Math.min(1, share)) * cells);
   return [span(full.repeat(filled), 'plain'), span(empty.repeat(cells - filled), 'faint')];
@@ -81,7 +81,7 @@ type Parts = {
   readonly cues: readonly (readonly Line[])[];
 };
 
-const partsOf = (watched: Watched & { kind: 'cook' }, width: number, style: Style): Parts => {
+const partsOf = (watched: Watched & { kind: 'cook' }, width: number, style: Script): Parts => {
   const { cook, advice, printer } = watched;
   const { say, show } = wordsOf(printer, style);
   const numbers = watchNumbers(cook, advice, printer);
@@ -192,7 +192,7 @@ const unders = (parts: Parts) => {
 };
 type Under = readonly Line[];
 
-const body = (parts: Parts, width: number, rows: number, style: Style): readonly Line[] => {
+const body = (parts: Parts, width: number, rows: number, style: Script): readonly Line[] => {
   const { generous, bare } = unders(parts);
   const set = (sizes: Sizes, under: Under): Under | null => {
     for (const size of sizes)
@@ -223,7 +223,7 @@ const clip = (line: Line, cells: number): Line => {
   });
 };
 
-const head = (watched: Watched, cells: number, style: Style): Line => {
+const head = (watched: Watched, cells: number, style: Script): Line => {
   if (watched.kind === 'waiting') return blank;
   const { cook, advice, printer, isLed } = watched;
   const { say, show } = wordsOf(printer, style);
@@ -237,7 +237,7 @@ const head = (watched: Watched, cells: number, style: Style): Line => {
   return between([span(cut(name, Math.max(0, cells - lineWidth(right) - 1)), 'faint')], right, cells);
 };
 
-const nothing = (watched: Watched & { kind: 'waiting' }, width: number, style: Style): readonly Line[] => {
+const nothing = (watched: Watched & { kind: 'waiting' }, width: number, style: Script): readonly Line[] => {
   const { say } = wordsOf(watched.printer, style);
   const isCook = watched.for === 'a cook';
   const title = say(message(isCook ? 'watch.waiting' : 'watch.waiting.journal'));
@@ -249,7 +249,7 @@ const nothing = (watched: Watched & { kind: 'waiting' }, width: number, style: S
 };
 
 /** The whole screen as rows: exactly as many as the window has, none wider. Pure. */
-export const watchFrame = (watched: Watched, size: Size, style: Style): readonly Line[] => {
+export const watchFrame = (watched: Watched, size: Size, style: Script): readonly Line[] => {
   const margin = marginOf(size);
   const width = Math.max(10, size.columns - 2 * margin);
   const rows = Math.max(1, size.rows - 3);

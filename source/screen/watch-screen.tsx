@@ -38,6 +38,6 @@ export const WatchScreen = ({ model, style, onLeave, size }: WatchScreenProps) =
     paste: () => undefined,
   });
   return (
-    <Rows lines={watchFrame(watched, { columns, rows: rows - sparedRows }, style)} color={style.color} />
+    <Rows lines={watchFrame(watched, { columns, rows: rows - sparedRows }, style)} paints={style.paints} />
   );
 };

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { troubleNames } from '../../source/cook/event.js';
 import type { Kitchen } from '../../source/kitchen/kitchen.js';
 import { blockLetters, canSpell, type LetterSize } from '../../source/screen/block-letters.js';
-import type { Size, Style } from '../../source/screen/context.js';
+import type { Size } from '../../source/screen/context.js';
 import { frame } from '../../source/screen/frame.js';
 import type { ConsoleModel } from '../../source/screen/model.js';
 import { lineWidth } from '../../source/screen/text.js';
@@ -10,8 +10,8 @@ import { en } from '../../source/texts/en.js';
 import { languageIds } from '../../source/units/language.js';
 import { type Bench, bench, kitchenNamed, modelOn, plainText, play, wholeCook } from './kit.js';
 
-const unicode: Style = { ascii: false, color: true };
-const ascii: Style = { ascii: true, color: false };
+const unicode = { ascii: false };
+const ascii = { ascii: true };
 const sizes: readonly Size[] = [
   { columns: 80, rows: 24 },
   { columns: 100, rows: 30 },

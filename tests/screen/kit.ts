@@ -5,6 +5,7 @@ import { parseRecipe } from '../../source/recipe/parse.js';
 import type { PhaseId, Recipe } from '../../source/recipe/recipe.js';
 import type { Style } from '../../source/screen/context.js';
 import { ConsoleModel, type Outside } from '../../source/screen/model.js';
+import { monochrome } from '../../source/screen/palette.js';
 import type { Line } from '../../source/screen/text.js';
 import type { Session } from '../../source/session/session.js';
 import { startUnkept } from '../../source/session/start.js';
@@ -197,4 +198,4 @@ export const plainText = (lines: readonly Line[]): string =>
     )
     .join('\n');
 
-export const unicode: Style = { ascii: false, color: true };
+export const unicode: Style = { ascii: false, paints: monochrome, still: false };

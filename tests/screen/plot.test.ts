@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Size, Style } from '../../source/screen/context.js';
+import type { Size } from '../../source/screen/context.js';
 import { contextOf } from '../../source/screen/context.js';
 import { frame } from '../../source/screen/frame.js';
 import type { ConsoleModel } from '../../source/screen/model.js';
@@ -9,8 +9,8 @@ import { lineWidth } from '../../source/screen/text.js';
 import { Tracer } from '../../source/screen/trace.js';
 import { type Bench, bench, kitchenNamed, modelOn, plainText, play, wholeCook } from './kit.js';
 
-const unicode: Style = { ascii: false, color: true };
-const ascii: Style = { ascii: true, color: false };
+const unicode = { ascii: false };
+const ascii = { ascii: true };
 const small: Size = { columns: 80, rows: 24 };
 const sizes: readonly Size[] = [small, { columns: 120, rows: 40 }, { columns: 200, rows: 60 }];
 const braille = /[\u2801-\u28ff]/;

@@ -21,7 +21,7 @@ const watched = (play: Play, isLed = true): Watched => ({
 });
 
 const screen = (seen: Watched, columns = 80, rows = 24, ascii = false): string =>
-  watchFrame(seen, { columns, rows }, { ascii, color: false })
+  watchFrame(seen, { columns, rows }, { ascii })
     .map((line) => line.map(({ text }) => text).join(''))
     .join('\n');
 
@@ -136,7 +136,7 @@ describe('the screen of the room', () => {
       for (const kitchen of [hall, blind])
         for (const play of allTheWay(new Play({ kitchen })))
           for (const ascii of [false, true]) {
-            const lines = watchFrame(watched(play), { columns, rows }, { ascii, color: false });
+            const lines = watchFrame(watched(play), { columns, rows }, { ascii });
             expect(lines).toHaveLength(rows);
             for (const line of lines) expect(lineWidth(line)).toBeLessThanOrEqual(columns);
           }

@@ -19,6 +19,8 @@ export const deCommands = {
   },
   'command.unknown-language': (v, p) =>
     `Eine Sprache ${quoted(v.found)} gibt es nicht. Es gibt ${p.list(v.names)}: kettlehand --language ${v.names.at(-1)}.`,
+  'command.no-background': (v, p) =>
+    `${quoted(v.found)} ist kein Hintergrund. Schreib --background und dahinter ${p.list(v.names)}.`,
   'command.too-many': (v) =>
     `${quoted(v.found)} ist ein Wort zu viel für "kettlehand ${v.command}". "kettlehand ${v.command} --help" zeigt, wie es geht.`,
   'command.needs-recipe': (v, p) =>

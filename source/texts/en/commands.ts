@@ -21,6 +21,8 @@ export const commandTexts = {
   },
   'command.unknown-language': (v: { found: string; names: readonly string[] }, p: Printer) =>
     `There is no language ${quoted(v.found)}. There are ${p.list(v.names)}: kettlehand --language ${v.names.at(-1)}.`,
+  'command.no-background': (v: { found: string; names: readonly string[] }, p: Printer) =>
+    `${quoted(v.found)} is no background. Type --background and one of ${p.list(v.names)}.`,
   'command.too-many': (v: { found: string; command: string }) =>
     `${quoted(v.found)} is one word too many for "kettlehand ${v.command}". "kettlehand ${v.command} --help" shows how it is used.`,
   'command.needs-recipe': (v: { command: string; names: readonly string[] }, p: Printer) =>
