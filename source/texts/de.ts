@@ -3,8 +3,11 @@ import { deCook } from './de/cook.js';
 import { deFar } from './de/far.js';
 import { deFeed } from './de/feed.js';
 import { deHazards } from './de/hazards.js';
+import { deLearned } from './de/learned.js';
 import { deLines } from './de/lines.js';
+import { dePlan } from './de/plan.js';
 import { deProblems } from './de/problems.js';
+import { deRehearsal } from './de/rehearsal.js';
 import { deScreen } from './de/screen.js';
 import { deTyped } from './de/typed.js';
 import { deWatch } from './de/watch.js';
@@ -16,8 +19,11 @@ export const de = {
   ...deFar,
   ...deFeed,
   ...deHazards,
+  ...deLearned,
   ...deLines,
+  ...dePlan,
   ...deProblems,
+  ...deRehearsal,
   ...deScreen,
   ...deTyped,
   ...deWatch,

@@ -80,7 +80,7 @@ export const deScreen = {
   'leave.not-kept':
     'Nicht alles ist gespeichert: was nicht auf der Platte steht, geht verloren. Der Topf wartet nicht: zuerst Hitze aus.',
   'leave.rehearsal':
-    'Eine Probe endet, wenn man sie verlässt; was dabei herauskam, wird dann ausgegeben. Auf dem Herd steht nichts.',
+    'Ein Probelauf endet, wenn du ihn verlässt, und sein Ergebnis wird ausgegeben. Auf dem Herd steht nichts.',
   'leave.keys': 'y verlässt    jede andere Taste bleibt    noch einmal Strg+C verlässt',
 
   // The frame.
