@@ -38,7 +38,7 @@ export const deFeed = {
   'feed.begins': (v, p) => `Die Quelle hat begonnen: ${p.dial(v.celsius)}.`,
   'feed.back': (v, p) => `Die Quelle ist wieder da: ${p.dial(v.celsius)}.`,
   'feed.often':
-    'Die Quelle schickt mehr als nötig. Alle 10 s wird eine Ablesung behalten, früher, wenn sie sich um ein Grad ändert, nie mehr als eine pro Sekunde.',
+    'Die Quelle schickt mehr als nötig: Alle 10 s wird eine Ablesung behalten, früher, wenn sie sich um ein Grad ändert.',
   'feed.poured':
     'Gegossen: die Quelle wird nicht mehr gelesen. Der Kern der Masse wird von Hand gemessen und getippt.',
   'feed.no-thermometer':

@@ -37,7 +37,7 @@ export const feedTexts = {
   'feed.begins': (v: { celsius: number }, p: Printer) => `The feed has begun: ${p.dial(v.celsius)}.`,
   'feed.back': (v: { celsius: number }, p: Printer) => `The feed is back: ${p.dial(v.celsius)}.`,
   'feed.often':
-    'The feed sends more than is needed. One reading every 10 s is kept, sooner when it moves by a degree, never more than one a second.',
+    'The feed sends more than is needed: one reading every 10 s is kept, sooner when it moves by a degree.',
   'feed.poured':
     'Poured: the feed is not read any more. The middle of the mass is measured by hand and typed.',
   'feed.no-thermometer':
