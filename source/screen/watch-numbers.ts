@@ -72,7 +72,10 @@ const outcome = ({ counted }: Cook): Message =>
 export const watchNumbers = (cook: Cook, advice: Advice, own: Printer): WatchNumbers => {
   const { phase } = advice;
   const named = { word: { id: `phase.${phase}` as TextId }, wordLabel: null };
-  const left = { left: leftOf(advice, own), share: advice.offTheHeat ? null : (advice.forecast?.boilShare ?? null) };
+  const left = {
+    left: leftOf(advice, own),
+    share: advice.offTheHeat ? null : (advice.forecast?.boilShare ?? null),
+  };
   if (phase === 'over' && !cook.stopped)
     return { number: null, numberLabel: null, word: outcome(cook), wordLabel: null, left: null, share: null };
   if (onTheSlab.includes(phase)) return { ...ofMiddle(cook, own), ...named, ...left };
