@@ -254,7 +254,7 @@ console.log(`\nFrom the first to the fifth cook, medians\n${summaries.join('\n')
 console.log(`
 Where the dial is checked, the forecast of a first cook has little left to learn: it begins with the second reading in
 the boil, and by then the pot has told the burner's power. What remains differs from cook to cook (mains, wander of the
-burner, water, curve), and no earlier cook can tell it. Its pull-off is within half a mark of the dial (1 F is 0.6 K)
+burner, water, curve), and no earlier cook can tell it. Its pull-off is within one mark of the dial (1 F is 0.6 K)
 from the first cook on. There learning shows in yield and minutes; where nobody checked the dial, in all of them.`);
 console.log(
   `\ntook ${((performance.now() - started) / 1000).toFixed(0)} s; --kitchens 100 takes five times as long`,
