@@ -186,7 +186,7 @@ export const deCook = {
     `Wasch die Wand mit feuchtem, ausgeschütteltem langem Pinsel, vor ${p.dial(v.beforeCelsius)}. Ärmel herunter.`,
   'boil.brush.why':
     'Zucker an der Wand fällt später hinein und bringt Kristalle. Kein Deckel: es würde schäumen.',
-  'boil.brush.shout': 'WAND PINSELN\nFEUCHT, 1 MAL',
+  'boil.brush.shout': 'WAND PINSELN\nEINMAL FEUCHT',
   'boil.probe.say': 'Wärm das Thermometer in heißem Wasser, dann häng es ein: bedeckt, nicht am Boden.',
   'boil.probe.why': 'Am Boden zeigt es zu viel, im Schaum zu wenig, und kaltes Glas springt.',
   'boil.probe.shout': 'THERMOMETER\nHINEIN',

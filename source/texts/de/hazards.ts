@@ -45,7 +45,7 @@ export const deHazards = {
   'hazard.serving.does': '',
   'hazard.serving.1': 'Nicht unter vier Jahren; im Sitzen essen; Allergene nennen und dass es klebt.',
 
-  'hazard.heat-too-early.cause': 'Die Hitze ist an unter trockenem Zucker',
+  'hazard.heat-too-early.cause': 'Hitze ist an unter trockenem Zucker',
   'hazard.heat-too-early.does': 'er brennt an, bevor er schmilzt',
   'hazard.heat-too-early.1': 'Schalt aus, bis alles gemischt ist.',
   'hazard.boils-while-stirring.cause': 'Es kocht, und du rührst noch',
@@ -85,7 +85,7 @@ export const deHazards = {
   'hazard.middle-above-limit.cause': 'Der Kern ist zu heiß für Hände',
   'hazard.middle-above-limit.does': 'er verbrennt und klebt',
   'hazard.middle-above-limit.1': 'Leg es hin. Nur Werkzeug; falten, warten, wieder messen.',
-  'hazard.unattended.cause': 'Kein Wort, während der Topf auf dem Herd steht',
+  'hazard.unattended.cause': 'Nichts getippt, Topf auf dem Herd',
   'hazard.unattended.does': 'Sirup läuft unbemerkt davon',
   'hazard.unattended.1': 'Jemand an den Topf, oder Hitze aus. Dann tipp eine Ablesung ein.',
   'hazard.heat-left-on.cause': 'Die leere Kochstelle ist noch an',

@@ -3,9 +3,9 @@ import type { watchTexts } from '../en/watch.js';
 import type { Translated } from '../texts.js';
 import { stageWord } from './words.js';
 
-const quoted = (text: string): string => `„${escapeForTerminal(text.slice(0, 80))}“`;
+const quoted = (text: string): string => `"${escapeForTerminal(text.slice(0, 80))}"`;
 
-/** Für die Leute im Raum, auf einem zweiten Bildschirm: kurze Wörter, kurze Sätze, für Zwölfjährige. */
+/** For the people in the room, on a second screen: short words and short sentences, for a reader of twelve. */
 export const deWatch = {
   'watch.lay-out': 'Alles Werkzeug wird bereitgelegt.',
   'watch.lay-out.why': 'Ist der Zucker heiß, hat keiner mehr Zeit, einen Löffel zu suchen.',
@@ -112,13 +112,13 @@ export const deWatch = {
   'watch.keys': 'q verlässt; der Herd merkt nichts davon',
   'watch.over.keys': 'Dieses Kochen ist vorbei. Das nächste erscheint hier von selbst. q verlässt',
   'watch.waiting': 'Warten auf ein Kochen.',
-  'watch.waiting.why': 'Es erscheint hier, sobald eines beginnt. „kettlehand cook“ beginnt es.',
+  'watch.waiting.why': 'Es erscheint hier, sobald eines beginnt. "kettlehand cook" beginnt es.',
   'watch.waiting.journal': 'Warten, bis der Rest dieses Kochens geschrieben ist.',
   'watch.not-led': 'niemand an den Tasten',
   'watch.ended': (v) =>
-    `Dieses Kochen ist vorbei: ${escapeForTerminal(v.recipe)}. „kettlehand debrief ${escapeForTerminal(v.id)}“ erzählt, wie es war.`,
+    `Dieses Kochen ist vorbei: ${escapeForTerminal(v.recipe)}. "kettlehand debrief ${escapeForTerminal(v.id)}" erzählt, wie es war.`,
   'watch.none-running':
-    'Es wird gerade nicht gekocht. „kettlehand cook“ beginnt; ohne --once wird hier darauf gewartet.',
+    'Es wird gerade nicht gekocht. "kettlehand cook" beginnt; ohne --once wird hier darauf gewartet.',
   'watch.unreadable': (v) =>
     `${quoted(v.path)} enthält kein Kochen, das sich zeigen lässt: Die erste Zeile ist beschädigt.`,
 } satisfies Translated<typeof watchTexts>;
