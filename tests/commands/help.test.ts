@@ -87,16 +87,20 @@ describe('what --help shows works', () => {
     expect(commands.length).toBeGreaterThanOrEqual(11);
   });
 
-  it.concurrent.each(['', ...commands])('kettlehand %s --help: each example', async (command) => {
-    const examples = examplesIn(command === '' ? helpOf() : helpOf(command));
-    expect(examples.length).toBeGreaterThan(1);
-    const cwd = desk(`at-${command}`);
-    for (const example of examples) {
-      const { code, err } = await shell(withoutScreen(example), cwd);
-      const failed = code === 0 || err.includes(expected[example] ?? 'no such word') ? '' : err;
-      expect({ example, failed }).toEqual({ example, failed: '' });
-    }
-  });
+  it.concurrent.each(['', ...commands])(
+    'kettlehand %s --help: each example',
+    async (command) => {
+      const examples = examplesIn(command === '' ? helpOf() : helpOf(command));
+      expect(examples.length).toBeGreaterThan(1);
+      const cwd = desk(`at-${command}`);
+      for (const example of examples) {
+        const { code, err } = await shell(withoutScreen(example), cwd);
+        const failed = code === 0 || err.includes(expected[example] ?? 'no such word') ? '' : err;
+        expect({ example, failed }).toEqual({ example, failed: '' });
+      }
+    },
+    120_000,
+  );
 
   it.concurrent.each([
     ['plann', 'There is no command "plann". Did you mean "kettlehand plan"?'],
