@@ -7,14 +7,14 @@ const files = process.env.MUTATE_FILES?.split(',') ?? [`source/${room}/**/*.ts`]
 
 export default {
   testRunner: 'vitest',
-  vitest: { configFile: 'vitest.mutation.config.ts' },
+  vitest: { configFile: 'vitest.mutation.config.ts', related: false },
   mutate: files,
   coverageAnalysis: 'perTest',
   // What is worked out while a module loads would need every test anew for each mutant.
   ignoreStatic: process.env.MUTATE_STATIC !== '1',
   concurrency: 1,
   timeoutMS: 20_000,
-  reporters: ['json'],
+  reporters: ['json', 'progress-append-only'],
   jsonReporter: { fileName: `coverage/mutation/${room}.json` },
   tempDirName: `coverage/mutation/${room}-sandbox`,
   cleanTempDir: 'always',
