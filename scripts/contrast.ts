@@ -1,13 +1,24 @@
-import { filterDeficiencyDeuter, filterDeficiencyProt, filterDeficiencyTrit, wcagContrast } from 'culori';
+import {
+  filterDeficiencyDeuter,
+  filterDeficiencyProt,
+  filterDeficiencyTrit,
+  formatHex,
+  wcagContrast,
+} from 'culori';
 import type { Look } from '../source/screen/looks.js';
 import { type Background, type Paint, type Paints, paintsFor } from '../source/screen/palette.js';
+
+const seen = (receptors: (colour: Color) => Color | undefined, colour: string): string | undefined => {
+  const parsed = parse(colour);
+  return parsed === undefined ? undefined : formatHex(receptors(parsed));
+};
 
 /** How colours are seen: WCAG's contrast by culori, receptors missing by its simulation after Machado et al. (2009). */
 export const eyes = {
   'all receptors': (colour: string) => colour,
-  'without red': filterDeficiencyProt(1),
-  'without green': filterDeficiencyDeuter(1),
-  'without blue': filterDeficiencyTrit(1),
+  'without red': (colour: string) => seen(filterDeficiencyProt(1), colour),
+  'without green': (colour: string) => seen(filterDeficiencyDeuter(1), colour),
+  'without blue': (colour: string) => seen(filterDeficiencyTrit(1), colour),
 } as const;
 
 /** Backgrounds and text of terminals as they come: plain, and those of widely used colour schemes. From memory. */
@@ -50,7 +61,7 @@ export const pairOf = (
     ? null
     : [color ?? terminal.text, backgroundColor ?? terminal.behind];
 
-type Eye = (typeof eyes)[keyof typeof eyes];
+type Eye = (colour: string) => string | undefined;
 
 export const seenContrast = ([text, behind]: readonly [string, string], eye: Eye): number =>
   wcagContrast(eye(text) ?? text, eye(behind) ?? behind);

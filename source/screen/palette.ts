@@ -37,7 +37,7 @@ const sixteen: Paints = {
 const anyBackground: Paints = {
   ...monochrome,
   due: { bold: true, color: '#000000', backgroundColor: '#ffc400' },
-  'alarm block': { bold: true, color: '#ffffff', backgroundColor: '#a8001c' },
+  'alarm block': { bold: true, color: '#ffffff', backgroundColor: '#960018' },
   'caution block': { bold: true, color: '#000000', backgroundColor: '#ffc400' },
 };
 

@@ -27,7 +27,7 @@ import { canMount, onSmallDisk } from './small-disk.js';
 const root = mkdtempSync(join(tmpdir(), 'kettlehand-test-'));
 afterAll(() => rmSync(root, { recursive: true, force: true }));
 
-const printer = {} as Printer;
+const printer = { language: 'en' } as Printer;
 const problemId = (answer: object): unknown =>
   'problem' in answer ? Reflect.get(Object(answer.problem), 'id') : null;
 
