@@ -83,8 +83,35 @@ class Shapes {
   }
 }
 
-/** Draws a block or a line; false for anything else. */
+const firstBraille = 0x2800;
+/** Dots of a braille cell in the order of their bits: column and row. */
+const dots = [
+  [0, 0],
+  [0, 1],
+  [0, 2],
+  [1, 0],
+  [1, 1],
+  [1, 2],
+  [0, 3],
+  [1, 3],
+] as const;
+const dotSize = 2;
+
+const drawBraille = (shapes: Shapes, bits: number, x: number, y: number, ink: string): void => {
+  dots.forEach(([column, row], bit) => {
+    const isSet = (bits >> bit) % 2 === 1;
+    const [left, top] = [x + (cell.width * (2 * column + 1)) / 4, y + (cell.height * (2 * row + 1)) / 8];
+    if (isSet) shapes.add(left - dotSize / 2, top - dotSize / 2, dotSize, dotSize, ink);
+  });
+};
+
+/** Draws a block, a line or braille; false for anything else. */
 const draw = (shapes: Shapes, char: string, x: number, y: number, ink: string): boolean => {
+  const bits = (char.codePointAt(0) ?? 0) - firstBraille;
+  if (bits > 0 && bits < 256) {
+    drawBraille(shapes, bits, x, y, ink);
+    return true;
+  }
   const quarter = quarters[char];
   if (quarter !== undefined) {
     const [w, h] = [cell.width / 2, cell.height / 2];

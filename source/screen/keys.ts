@@ -48,6 +48,8 @@ export type KeyRow = {
   readonly act: (situation: Situation) => Act;
   /** Place in the footer: smaller stays longer. */
   readonly rank: number;
+  /** It leads back from what covers the screen now, and never leaves the footer. */
+  readonly leadsBack?: (situation: Situation) => boolean;
 };
 
 const type = (line: string): Act => ({ kind: 'type', line });
@@ -195,8 +197,11 @@ export const keyTable: readonly KeyRow[] = [
     text: 'key.view',
     textNow: (situation) => (isSeen('far', situation) ? 'key.view.near' : 'key.view.far'),
     when: 'always',
+    // A list that is read aloud is shown whole, whatever was chosen.
+    if: ({ advice }) => advice.question?.kind !== 'pause',
     act: () => ({ kind: 'view', view: 'far' }),
     rank: 3,
+    leadsBack: (situation) => isSeen('far', situation),
   },
   {
     key: 'g',
@@ -204,9 +209,11 @@ export const keyTable: readonly KeyRow[] = [
     text: 'key.plot',
     textNow: (situation) => (isSeen('plot', situation) ? 'key.plot.close' : 'key.plot'),
     when: 'always',
-    if: ({ facts }) => facts.thermometer || facts.reading !== null,
+    if: ({ advice, facts }) =>
+      (facts.thermometer || facts.reading !== null) && advice.question === null && !advice.urgent,
     act: () => ({ kind: 'view', view: 'plot' }),
-    rank: 9,
+    rank: 6,
+    leadsBack: (situation) => isSeen('plot', situation),
   },
   { key: 's', word: 'skip', text: 'key.skip', when: 'rehearsed', act: () => type('skip'), rank: 3 },
   { key: 'z', word: 'pause', text: 'key.pause', when: 'rehearsed', act: () => type('pause'), rank: 3 },

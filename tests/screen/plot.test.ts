@@ -50,6 +50,7 @@ describe('the curve', () => {
     for (const size of sizes) {
       const text = page(model, size);
       expect(text).toMatch(/Leave it still/);
+      expect(text).toMatch(/g close curve/);
       expect(text).toMatch(/target/);
       expect(text).toMatch(/▼heat medium/);
       expect(text).toMatch(/off the ring in about/);

@@ -39,7 +39,8 @@ export const keysRow = (ctx: Context, columns: number): Line => {
     span(` ${ctx.say(message('key.digits'))}`, 'faint'),
   ];
   const rows = keysNow(ctx.shown);
-  const byRank = [...rows].sort((one, other) => one.rank - other.rank);
+  const rankOf = (row: KeyRow): number => (row.leadsBack?.(ctx.shown) === true ? -1 : row.rank);
+  const byRank = [...rows].sort((one, other) => rankOf(one) - rankOf(other));
   for (let kept = rows.length; kept >= 0; kept -= 1) {
     const staying = new Set(byRank.slice(0, kept));
     const line = joined(

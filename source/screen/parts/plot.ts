@@ -141,10 +141,14 @@ const stipple = ({ canvas, subject, x, y, ctx }: Paper, ahead: Ahead, dx: number
   const hottest = projected(ahead, x.invert(dx), ahead.lowShare) ?? subject.to;
   const coldest = projected(ahead, x.invert(dx), ahead.highShare);
   if (coldest === null) return false;
-  if (dx % 2 !== 0) return true;
+  const [low, high] = subject.band;
   const end = Math.floor(y(coldest));
-  for (let dy = Math.max(0, Math.floor(y(hottest))); dy <= end; dy += 1)
-    if (ctx.ascii || dy % 2 === 0) canvas.dot(dx, dy, 'faint', asciiSigns.interval);
+  for (let dy = Math.max(0, Math.floor(y(hottest))); dy <= end; dy += 1) {
+    const celsius = y.invert(dy);
+    // Twice as close within the window, which it covers.
+    const isSet = dx % 2 === 0 || (!ctx.ascii && celsius >= low && celsius <= high);
+    if (isSet && (ctx.ascii || dy % 2 === 0)) canvas.dot(dx, dy, 'faint', asciiSigns.interval);
+  }
   return true;
 };
 
