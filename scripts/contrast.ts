@@ -1,8 +1,10 @@
 import {
+  type Color,
   filterDeficiencyDeuter,
   filterDeficiencyProt,
   filterDeficiencyTrit,
   formatHex,
+  parse,
   wcagContrast,
 } from 'culori';
 import type { Look } from '../source/screen/looks.js';
