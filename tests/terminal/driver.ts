@@ -3,6 +3,8 @@ import { spawn as spawnInTerminal } from '@lydell/node-pty';
 import { Unicode11Addon } from '@xterm/addon-unicode11';
 import headless from '@xterm/headless';
 
+/** As long as commands are held back: source/screen/input/reducer.ts. */
+const burstMilliseconds = 150;
 const esc = '\u001b';
 const enter = '\r';
 const frameBegins = `${esc}[?2026h`;
@@ -168,13 +170,19 @@ export class CookAtTheScreen {
 
   /** Keys, again as long as they come too soon after what is shown and nothing comes of them. */
   async pressesUntil(keys: string, isSo: () => boolean): Promise<void> {
-    const nudge = setInterval(() => this.press(keys), 650);
+    let nudges = 0;
+    const nudge = setInterval(() => {
+      nudges += 1;
+      this.press(keys);
+    }, 650);
     this.press(keys);
     try {
       await this.until(`an answer to ${JSON.stringify(keys)}`, isSo);
     } finally {
       clearInterval(nudge);
     }
+    // A late one and what is pressed next must not be a hand on the keyboard together.
+    if (nudges > 0) await new Promise((resolve) => setTimeout(resolve, 2 * burstMilliseconds));
   }
 
   /** The space bar. */
