@@ -119,10 +119,10 @@ const set = async (typed: readonly string[], json: boolean, io: KitchenIo): Prom
   }
   const notWritten = await io.writeKitchen(edited.text);
   if (notWritten !== null) return fail(io, 1, notWritten.problem, print);
-  io.err(`${words(message('kitchen.saved', { path: io.kitchenPath }), print)}\n`);
   // Who just chose a language reads the answer in it.
   const chose = pairs.some(([key]) => key === 'language');
   const reader = chose ? { ...io, language: edited.kitchen.language } : io;
+  io.err(`${words(message('kitchen.saved', { path: io.kitchenPath }), inOwnUnit(edited.kitchen, reader))}\n`);
   return show({ kitchen: edited.kitchen, text: edited.text }, json, reader);
 };
 

@@ -32,7 +32,10 @@ const syrupScale = (ctx: Context): Scale => {
     from: Math.min(facts.startsCelsius, low - 12) - roomBelow,
     to: high + roomAbove,
     number: printer.dialNumber,
-    names: stages.map((stage) => ({ celsius: facts.stageFromCelsius[stage], name: stage })),
+    names: stages.map((stage) => ({
+      celsius: facts.stageFromCelsius[stage],
+      name: ctx.say({ id: `stage.${stage}` }),
+    })),
     band: facts.window,
     bandName: ctx.say(message('screen.target')),
     here: now,

@@ -2,7 +2,7 @@ import { typedWords } from '../../cook/interpret.js';
 import { message } from '../../texts/message.js';
 import type { Context, Size } from '../context.js';
 import { type ChooserId, optionsOf } from '../input/choosers.js';
-import { keysNow, keyTable } from '../keys.js';
+import { type KeyRow, keysNow, keyTable } from '../keys.js';
 import { blank, flow, type Line, padded, span, wrap } from '../text.js';
 
 const nameCells = 13;
@@ -43,15 +43,17 @@ const chooser = (ctx: Context, id: ChooserId, width: number): readonly Line[] =>
 const help = (ctx: Context, width: number): readonly Line[] => {
   const now = new Set(keysNow(ctx.shown));
   const half = Math.floor((width - 2) / 2);
-  const entries = keyTable
-    .filter((row) => now.has(row))
-    .map((row): Line => {
-      const name = row.shownAs === undefined ? row.key : ctx.say(message(row.shownAs as 'key.space'));
-      const text = ctx.say(message(row.text as 'key.done'));
-      const word = row.word === '' || row.word === text ? '' : `  ${row.word}`;
-      const shown = padded(`${text}${word}`.slice(0, half - 7), half - 7);
-      return [span(padded(` ${name}`, 7), 'key'), span(shown, 'plain')];
-    });
+  const nameOf = ({ shownAs, key }: KeyRow): string =>
+    shownAs === undefined ? key : ctx.say(message(shownAs as 'key.space'));
+  const shownKeys = keyTable.filter((row) => now.has(row));
+  const keyColumn = Math.max(7, ...shownKeys.map((row) => nameOf(row).length + 2));
+  const entries = shownKeys.map((row): Line => {
+    const name = nameOf(row);
+    const text = ctx.say(message(row.text as 'key.done'));
+    const word = row.word === '' || row.word === text ? '' : `  ${row.word}`;
+    const shown = padded(`${text}${word}`.slice(0, half - keyColumn), half - keyColumn);
+    return [span(padded(` ${name}`, keyColumn), 'key'), span(shown, 'plain')];
+  });
   const rows = Math.ceil(entries.length / 2);
   const columns = Array.from(
     { length: rows },

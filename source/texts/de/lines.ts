@@ -7,6 +7,16 @@ export const deLines = {
   'signal.WARNING': 'WARNUNG',
   'signal.CAUTION': 'VORSICHT',
 
+  // The stages beside a scale: there is room for ten letters.
+  'stage.dissolves': 'löst sich',
+  'stage.thread': 'Faden',
+  'stage.soft ball': 'w. Ballen',
+  'stage.firm ball': 'f. Ballen',
+  'stage.hard ball': 'h. Ballen',
+  'stage.soft crack': 'schw.Bruch',
+  'stage.hard crack': 'st. Bruch',
+  'stage.past hard crack': 'über st. Bruch',
+
   'lines.level.now': 'JETZT',
   'lines.level.soon': 'BALD',
   'lines.level.note': 'HINWEIS',

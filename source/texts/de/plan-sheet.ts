@@ -9,7 +9,7 @@ type Span = readonly [low: number, high: number];
 const firmnessWords = {
   runny: 'zu weich, um die Form zu halten',
   soft: 'weich',
-  chewy: 'zäh-weich zum Kauen',
+  chewy: 'kaubar',
   firm: 'fest, beim ersten Biss hart',
   glassy: 'hart wie Glas',
 } as const;

@@ -16,7 +16,7 @@ export const deScreen = {
   'key.test': 'Wasserprobe',
   'key.felt': 'gefühlt',
   'key.heat': 'Hitze',
-  'key.pot': 'Topf vom oder auf den Herd',
+  'key.pot': 'Topf ab oder auf',
   'key.pot.off': 'Topf ab',
   'key.pot.on': 'Topf auf',
   'key.lid': 'Deckel auf oder ab',
@@ -81,7 +81,7 @@ export const deScreen = {
     'Nicht alles ist gespeichert: was nicht auf der Platte steht, geht verloren. Der Topf wartet nicht: zuerst Hitze aus.',
   'leave.rehearsal':
     'Ein Probelauf endet, wenn du ihn verlässt, und sein Ergebnis wird ausgegeben. Auf dem Herd steht nichts.',
-  'leave.keys': 'y verlässt    jede andere Taste bleibt    noch einmal Strg+C verlässt',
+  'leave.keys': 'y verlässt   jede andere bleibt   nochmal Strg+C verlässt',
 
   // The frame.
   'screen.too-small': (v) => `braucht 80x24, hat ${v.columns}x${v.rows}`,

@@ -4,6 +4,16 @@ export const lineTexts = {
   'signal.WARNING': 'WARNING',
   'signal.CAUTION': 'CAUTION',
 
+  // The stages beside a scale, as short as they can be said.
+  'stage.dissolves': 'dissolves',
+  'stage.thread': 'thread',
+  'stage.soft ball': 'soft ball',
+  'stage.firm ball': 'firm ball',
+  'stage.hard ball': 'hard ball',
+  'stage.soft crack': 'soft crack',
+  'stage.hard crack': 'hard crack',
+  'stage.past hard crack': 'past hard crack',
+
   'lines.level.now': 'NOW',
   'lines.level.soon': 'SOON',
   'lines.level.note': 'NOTE',
