@@ -13,7 +13,8 @@ export default {
   // What is worked out while a module loads would need every test anew for each mutant.
   ignoreStatic: process.env.MUTATE_STATIC !== '1',
   concurrency: 1,
-  timeoutMS: 20_000,
+  // A busy machine must not make a slow test look like one that noticed: endless loops are told by their count first.
+  timeoutMS: 60_000,
   reporters: ['json', 'progress-append-only'],
   jsonReporter: { fileName: `coverage/mutation/${room}.json` },
   tempDirName: `coverage/mutation/${room}-sandbox`,
