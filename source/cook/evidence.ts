@@ -188,7 +188,7 @@ const movedUp = (cook: Cook, outcome: ColdWaterOutcome, readCelsius: number | nu
 /** Counted while the pot stays off the ring; what fingers can't tell neither counts nor breaks it. */
 const inARow = (cook: Cook, outcome: ColdWaterTest['outcome']): number => {
   const last = cook.lastTest;
-  const offAt = potIsOff(cook) ? (cook.potOn?.t ?? Number.POSITIVE_INFINITY) : Number.POSITIVE_INFINITY;
+  const offAt = cook.potOn?.on === false ? cook.potOn.t : Number.POSITIVE_INFINITY;
   const before = last !== null && last.t >= offAt ? last.inARow : 0;
   const verdict = judge(cook, outcome);
   if (verdict === 'again') return before;

@@ -1,12 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import { runSheetOf } from '../../source/batch/run-sheet.js';
 import { pathAhead } from '../../source/cook/ahead.js';
+import { afterTest } from '../../source/cook/evidence.js';
 import { evidenceHazards, rateOfRise } from '../../source/cook/hazards/evidence.js';
 import { provenBy, settle } from '../../source/cook/moves.js';
+import { openCook } from '../../source/cook/open.js';
 import { stepById } from '../../source/cook/phases/index.js';
 import { isBehind, type Step } from '../../source/cook/phases/phase.js';
 import { verdictOf } from '../../source/cook/verdict.js';
 import type { View } from '../../source/cook/view.js';
-import { hall, Play } from './play.js';
+import { begin } from '../../source/forecast/index.js';
+import { hall, opened, Play } from './play.js';
 
 const known = (id: string): Step => {
   const step = stepById(id);
@@ -102,5 +106,51 @@ describe('what a row of readings tells', () => {
     const moments = path.map(({ t }) => t);
     expect(moments).toEqual([...moments].sort((a, b) => a - b));
     expect(moments[2]).toBeGreaterThan(play.t);
+  });
+});
+
+describe('a list without its middle', () => {
+  /** In the boil, and nothing says since when. */
+  const misfit = (play: Play): Play => {
+    play.cook = { ...play.cook, candy: { boil: 1 }, enteredAt: {}, leftAt: {} };
+    return play;
+  };
+
+  it('asks for the next reading from now on', () => {
+    const play = misfit(new Play({ kitchen: hall, from: 'boil' }));
+    expect(play.advice.nextReadingSeconds).toBe(120);
+  });
+
+  it('is neither ahead of nor behind its run sheet by what it does not know', () => {
+    const play = new Play({ kitchen: hall, from: 'boil' });
+    const sheet = runSheetOf(play.cook.batch);
+    play.cook = openCook({ ...opened({ kitchen: hall, from: 'boil' }), runSheet: sheet });
+    misfit(play);
+    const planned = sheet.phases.find(({ phase }) => phase === 'boil')?.startsAt ?? Number.NaN;
+    expect(play.advice.drift?.seconds).toBeCloseTo(planned - play.cook.t, 6);
+  });
+
+  it('does not call a first reading too hot for a boil whose beginning it does not know', () => {
+    const joined = misfit(new Play({ kitchen: hall, from: 'boil' }));
+    joined.cook = { ...joined.cook, enteredAt: { dissolve: 0 } };
+    expect(joined.reads(30, 250).cook.doubt).toBeNull();
+  });
+});
+
+describe('tests in a row', () => {
+  it('are counted only while the pot stays off the ring', () => {
+    const tested = new Play().until('boil.still').type('hard ball').cook;
+    expect(tested.lastTest?.inARow).toBe(1);
+    expect(afterTest(tested, 'hard ball', tested.t + 30).lastTest?.inARow).toBe(2);
+    expect(afterTest(tested, 'unsure', tested.t + 30).lastTest?.inARow).toBe(1);
+    expect(afterTest(tested, 'soft ball', tested.t + 30).lastTest?.inARow).toBe(0);
+    for (const potOn of [null, { on: true, t: tested.t, said: true }])
+      expect(afterTest({ ...tested, potOn }, 'hard ball', tested.t + 30).lastTest?.inARow).toBe(1);
+  });
+
+  it('that only dissolve, before anything was seen of the boil, leave the take-off where it is', () => {
+    const { cook } = new Play({ kitchen: hall, from: 'boil' }).reads(30, 222);
+    const unseen = { ...cook, estimate: begin(cook.hob), lastReading: null };
+    expect(afterTest(unseen, 'dissolves', cook.t + 5).takeOffCelsius).toBe(cook.takeOffCelsius);
   });
 });
