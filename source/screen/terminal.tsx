@@ -26,7 +26,13 @@ const bel = '\u0007';
 const patienceMilliseconds = 300;
 
 /** Signals that end the console, and what they are called. */
-const signals = { SIGHUP: 'hung up', SIGTERM: 'terminated', SIGINT: 'interrupted' } as const;
+const signals = {
+  SIGHUP: 'hung up',
+  SIGTERM: 'terminated',
+  SIGINT: 'interrupted',
+  // Ctrl+\ where the terminal acts on it itself: while the program is put aside.
+  SIGQUIT: 'interrupted',
+} as const;
 
 /** Poor terminals and locales get ASCII. */
 export const wantsAscii = (env: NodeJS.ProcessEnv): boolean => {
@@ -220,6 +226,7 @@ class InkTerminal implements Terminal {
     ) => ReactNode,
   ): Promise<Result | { exit: ConsoleExit }> {
     if (this.#ended !== null) return { exit: this.#ended };
+    if (this.#mistake !== null) throw this.#mistake.error;
     const result = new Promise<Result | { exit: ConsoleExit }>((resolve, reject) => {
       this.#end = (exit) => resolve({ exit });
       this.#onMistake = reject;

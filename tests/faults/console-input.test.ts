@@ -12,10 +12,13 @@ import { chance, scratch, seed, times } from './program.js';
 
 afterAll(closeAll);
 
+const passes = (milliseconds: number): Promise<void> =>
+  new Promise((resolve) => setTimeout(resolve, milliseconds));
+
 const noStack = /\n\s+at .*\d+:\d+/;
 
 const isWhole = (cook: ConsoleInAShell): boolean =>
-  /^\[[A-Z]+\]|^[a-z]+ .*\[[A-Z]+\]/.test(cook.rows[0] ?? '') &&
+  (cook.isFar || /^\[[A-Z]+\]|^[a-z]+ .*\[[A-Z]+\]/.test(cook.rows[0] ?? '')) &&
   /reading|Enter takes it/.test(cook.rows.at(-1) ?? '') &&
   cook.rows.filter((row) => /^0-9 reading/.test(row)).length <= 1;
 
@@ -28,18 +31,35 @@ const showsItsJournal = (cook: ConsoleInAShell): boolean => {
   return cook.lastEvents.toLowerCase().includes(said.toLowerCase());
 };
 
-/** Whatever half-typed thing there is, it is thrown away; then a remark is made, shown and kept. */
-const stillWorks = async (cook: ConsoleInAShell): Promise<void> => {
-  const noted = () => cook.entries.filter(({ kind }) => kind === 'note').length;
-  const before = noted();
+const hasEnded = (cook: ConsoleInAShell): boolean => {
+  try {
+    process.kill(cook.pid, 0);
+    return /^State:\s+Z/m.test(readFileSync(`/proc/${cook.pid}/status`, 'utf8'));
+  } catch {
+    return true;
+  }
+};
+
+/** Whatever half-typed thing there is, it is thrown away; false: it has ended by itself. */
+const becomesCalm = async (cook: ConsoleInAShell): Promise<boolean> => {
   // Twice: what came last may still be on its way.
   for (let calm = 0, tries = 0; calm < 2; tries += 1) {
     if (tries > 100) throw new Error(`never calm:\n${cook.text}`);
-    await new Promise((next) => setTimeout(next, 250));
-    const isCalm = isWhole(cook) && /^0-9 reading/.test(cook.rows.at(-1) ?? '');
+    await passes(250);
+    if (hasEnded(cook)) return false;
+    if (cook.isFar) cook.press('v');
+    const isCalm = !cook.isFar && isWhole(cook) && /^0-9 reading/.test(cook.rows.at(-1) ?? '');
     calm = isCalm ? calm + 1 : 0;
     if (!isCalm) cook.press('\u001b');
   }
+  return true;
+};
+
+/** A remark is made, shown and kept. */
+const stillWorks = async (cook: ConsoleInAShell): Promise<void> => {
+  const noted = () => cook.entries.filter(({ kind }) => kind === 'note').length;
+  const before = noted();
+  await becomesCalm(cook);
   cook.types('note still here');
   await cook.until('the remark', () => noted() > before && showsItsJournal(cook));
   expect(cook.entries.filter(({ kind }) => kind === 'note').at(-1)).toMatchObject({ text: 'still here' });
@@ -69,7 +89,7 @@ describe('a window that changes its size', () => {
       const [columns, rows] = n === 0 ? [1, 1] : n === 1 ? [300, 100] : [one(300), one(100)];
       cook.resize(columns, rows);
       // Some are drawn, some are passed over.
-      await new Promise((next) => setTimeout(next, random() * 20));
+      await passes(random() * 20);
     }
     cook.resize(137, 41);
     await cook.until('a whole frame of 137x41', () => isWhole(cook) && cook.rows.length === 41);
@@ -123,40 +143,36 @@ const resumed = async (journal: string): Promise<ConsoleInAShell> => {
   return cook;
 };
 
-/** Stopped by Ctrl+Z like any program, and taken up again by the shell's fg. */
-const isStopped = (cook: ConsoleInAShell): boolean => {
-  try {
-    return /^State:\s+T/m.test(readFileSync(`/proc/${cook.pid}/status`, 'utf8'));
-  } catch {
-    return false;
-  }
-};
-
-const hasEnded = (cook: ConsoleInAShell): boolean => {
-  try {
-    process.kill(cook.pid, 0);
-    return /^State:\s+Z/m.test(readFileSync(`/proc/${cook.pid}/status`, 'utf8'));
-  } catch {
-    return true;
-  }
-};
+const suspend = 26;
 
 /** Send it in pieces as fast as they come or as slow as hands; true while it is there. */
 const hears = async (cook: ConsoleInAShell, bytes: Buffer, random: () => number): Promise<boolean> => {
   for (let from = 0; from < bytes.length; ) {
-    const length = 1 + Math.floor(random() * random() * 40);
-    cook.sends(bytes.subarray(from, from + length));
-    from += length;
-    if (random() < 0.3) await new Promise((next) => setTimeout(next, random() * 30));
-    if (isStopped(cook)) cook.kill('SIGCONT');
+    const to = from + 1 + Math.floor(random() * random() * 40);
+    // Ctrl+Z comes by itself below: what is sent behind it would be the shell's.
+    cook.sends(bytes.subarray(from, to).filter((byte) => byte !== suspend) as Buffer);
+    from = to;
+    if (random() < 0.3) await passes(random() * 30);
     if (hasEnded(cook)) return false;
   }
   return true;
 };
 
-/** Leaving is a key like any other: asked for and answered by chance, it is meant. */
+/** Ctrl+Z and fg. */
+const stopsAndComesBack = async (cook: ConsoleInAShell): Promise<void> => {
+  cook.press('\u001a');
+  await cook.stands();
+  const from = cook.raw.length;
+  cook.kill('SIGCONT');
+  await cook.until('the screen again', () => cook.raw.slice(from).includes('\u001b[?2004h'));
+};
+
+/**
+ * Leaving is a key like any other: asked for and answered by chance, it is meant. Once the terminal is given back,
+ * it acts itself on what still comes (Ctrl+C, Ctrl+\\).
+ */
 const leftByItself = async (cook: ConsoleInAShell): Promise<void> => {
-  expect([0, 130]).toContain((await cook.ended()).code);
+  expect([0, 130, 131]).toContain((await cook.ended()).code);
   expect(modesLeftOn(cook.raw)).toEqual([]);
   expect(cook.after).toBe(cook.before);
 };
@@ -186,7 +202,7 @@ const brokenUtf8 = (random: () => number): Buffer => {
 };
 
 const kinds = [
-  ['all 256 byte values', shuffledBytes],
+  ['all byte values', shuffledBytes],
   ['random Unicode', randomUnicode],
   ['broken UTF-8', brokenUtf8],
 ] as const;
@@ -212,7 +228,11 @@ describe('a keyboard that sends anything', () => {
           cook = await resumedConsole(cook.home);
         }
       }
-      if (isStopped(cook)) cook.kill('SIGCONT');
+      while (!(await becomesCalm(cook))) {
+        await leftByItself(cook);
+        cook = await resumedConsole(cook.home);
+      }
+      await stopsAndComesBack(cook);
       const known = cook.entries.length;
       await stillWorks(cook);
       const { entries } = cook;

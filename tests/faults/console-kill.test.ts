@@ -29,6 +29,7 @@ const still = (text: string): string => flat(text).replaceAll(/\d+/g, '#');
 
 /** The row of what happened last begins as this journal makes it. */
 const showsLast = (cook: ConsoleInAShell, entries: readonly Entry[]): boolean => {
+  if (cook.isFar) return true;
   const state = cookIn(entries);
   const printer = printerOf(state);
   const [latest, earlier] = lastEvents(state).map(({ said }) => flat(words(said, printer)));

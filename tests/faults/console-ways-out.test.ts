@@ -25,6 +25,7 @@ describe('every way out of the shipped console gives the terminal back and keeps
     ['SIGHUP', 129],
     ['SIGINT', 130],
     ['SIGTERM', 143],
+    ['SIGQUIT', 130],
   ] as const)('%s: ends with %i', async (signal, code) => {
     const cook = await newConsole(scratch());
     await cook.takes(71);
@@ -66,10 +67,10 @@ describe('every way out of the shipped console gives the terminal back and keeps
   it.concurrent('Ctrl+Z: the shell has its terminal while it is stopped, and fg goes on, in another size too', async () => {
     const cook = await newConsole(scratch());
     const inCook = cook.now;
-    const from = cook.raw.length;
     cook.press('\u001a');
     await cook.stands();
     await cook.until('the shell', () => modesLeftOn(cook.raw).length === 0);
+    const from = cook.raw.length;
     expect(cook.now).toBe(cook.before);
     // What is typed now is the shell's.
     cook.resize(100, 30);

@@ -91,6 +91,11 @@ export class ConsoleInAShell extends CookAtTheScreen {
     return entriesOf(this.journal);
   }
 
+  /** The view for two metres has no row of what happened last. */
+  get isFar(): boolean {
+    return /near view/.test(this.rows.at(-1) ?? '');
+  }
+
   /** The row of what happened last. */
   get lastEvents(): string {
     return this.rows.at(-2) ?? '';

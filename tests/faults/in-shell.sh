@@ -2,8 +2,8 @@
 # again, and ends as it did. $1: the folder for the notes; the rest: what is run. STDOUT: another terminal to write to.
 notes=$1
 shift
-# It outlives its window, so that it can tell how the program ended.
-trap : HUP
+# It outlives its window, and keys that reach it while the program is put aside: it has to tell how that ended.
+trap : HUP INT QUIT TSTP
 # Terminals of other tests that are open in the test's process: who inherits one keeps it alive.
 for fd in /proc/$$/fd/*; do
   fd=${fd##*/}
