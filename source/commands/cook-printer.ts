@@ -10,5 +10,6 @@ export const printerOf = (
   printer({
     language,
     unit: batch.dial.present ? batch.dial.unit : batch.kitchen.unit,
+    weights: batch.kitchen.weights,
     toShownCelsius: (celsius) => batch.dial.toShownCelsius(celsius),
   });

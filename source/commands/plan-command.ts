@@ -12,6 +12,7 @@ const help = `
     $ kettlehand plan hill-hall-ginger-pull
     $ kettlehand plan mint-pull --altitude 1450m --guests 24 --children 10
     $ kettlehand plan mint-pull --pot 3l --json
+    $ kettlehand plan mint-pull --weights ounces
     $ kettlehand plan honey-pull --pressure 850hPa --explain
     $ kettlehand plan hill-hall-ginger-pull --at "tomorrow 15:00" --batches 2
     $ kettlehand plan hill-hall-ginger-pull --card --html > card.html
@@ -21,6 +22,7 @@ const help = `
   Options
     --altitude 1450m|4750ft   --pressure 850hPa (station pressure)   --kitchen FILE
     --pieces N   --guests N [--children N]   --batch 1.5   --pot 3l
+    --weights grams|ounces   the second: ounces, cups and spoons beside the grams (default: the kitchen's)
     --at 15:00  the run sheet: counted back from when the pulling starts before the audience
                 (also 3:30pm, "2026-11-28 15:00")
     --batches N with --at: so many cooks on one hob, one after the other
@@ -44,6 +46,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       children: string,
       batch: string,
       pot: string,
+      weights: string,
       json: { type: 'boolean' },
       explain: { type: 'boolean' },
       at: string,
@@ -72,6 +75,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       children: text(given.children),
       batch: text(given.batch),
       pot: text(given.pot),
+      weights: text(given.weights),
       json: flag(given.json),
       explain: flag(given.explain),
       at: text(given.at),

@@ -2,6 +2,7 @@ import type { Want } from '../batch/scaled-for.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { pressureRangePascal } from '../sugar/syrup.js';
 import { type Message, message } from '../texts/message.js';
+import { isWeights } from '../units/household.js';
 import { parseAltitude, parsePressure, parseVolume } from '../units/parse.js';
 
 /** Options of `plan` as they come from the command line: numbers may still be text. */
@@ -13,6 +14,7 @@ export type PlanOptions = {
   readonly children?: number | string | undefined;
   readonly batch?: number | string | undefined;
   readonly pot?: string | undefined;
+  readonly weights?: string | undefined;
   readonly json?: boolean | undefined;
   readonly explain?: boolean | undefined;
   /** When the pulling begins in front of the audience. */
@@ -106,7 +108,7 @@ export const readWant = (options: PlanOptions, potLitres: number | null): Read<W
 };
 
 /**
- * The kitchen with what the command line says of place and pot. An altitude given alone replaces the file's place,
+ * The kitchen with what the command line says of place, pot and weights. An altitude given alone replaces the file's place,
  * pressure and all; a pressure is set against the file's altitude, so that one reduced to sea level is noticed.
  */
 export const readPlace = (
@@ -123,6 +125,11 @@ export const readPlace = (
     const pressure = readPressure(options.pressure);
     if ('problem' in pressure) return pressure;
     place = { ...place, pressurePascal: pressure.value };
+  }
+  if (options.weights !== undefined) {
+    const found = options.weights.trim().toLowerCase();
+    if (!isWeights(found)) return { problem: message('plan.bad.weights', { found: options.weights }) };
+    place = { ...place, weights: found };
   }
   if (options.pot === undefined) return { value: { kitchen: place, potLitres: null } };
   const pot = readPot(options.pot);

@@ -50,8 +50,13 @@ const recipeFrom = (named: NamedText, io: CommandIo): WithNotes | ExitCode => {
   return 'problems' in parsed ? failFile(io, parsed.problems) : parsed;
 };
 
-const printerFor = ({ dial }: Batch, { language }: CommandIo): Printer =>
-  printer({ language, unit: dial.unit, toShownCelsius: (celsius) => dial.toShownCelsius(celsius) });
+const printerFor = ({ dial, kitchen }: Batch, { language }: CommandIo): Printer =>
+  printer({
+    language,
+    unit: dial.unit,
+    weights: kitchen.weights,
+    toShownCelsius: (celsius) => dial.toShownCelsius(celsius),
+  });
 
 /** A size that was asked for and would foam over the pot is not planned: the size that fits is said instead. */
 const foamsOver = (batch: Batch, io: CommandIo): ExitCode | null => {

@@ -21,6 +21,8 @@ const places: Readonly<Record<string, readonly (string | number)[]>> = {
   unit: ['unit'],
   hands: ['hands'],
   language: ['language'],
+  weights: ['weights'],
+  clock: ['clock'],
   thermometer: ['thermometers', 0, 'kind'],
   'thermometer.id': ['thermometers', 0, 'id'],
   'thermometer.use': ['thermometers', 0, 'use'],

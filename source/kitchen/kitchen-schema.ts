@@ -1,5 +1,7 @@
 import * as z from 'zod/mini';
+import { weightHabits } from '../units/household.js';
 import { languageIds } from '../units/language.js';
+import { clockHabits } from '../units/wall-clock.js';
 import type { Kitchen } from './kitchen.js';
 
 const finite = z.number().check(z.refine(Number.isFinite));
@@ -45,6 +47,8 @@ const kitchen = z.looseObject({
   hands: z.enum(['bare', 'visitors', 'gloved', 'children']),
   // A cook goes on without a language that another version of the program speaks.
   language: z.catch(z.optional(z.enum(languageIds)), undefined),
+  weights: z.catch(z.optional(z.enum(weightHabits)), undefined),
+  clock: z.catch(z.optional(z.enum(clockHabits)), undefined),
   // A cook goes on without what another version of the program had learned.
   learned: z.catch(z.optional(learned), undefined),
 });

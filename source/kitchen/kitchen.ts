@@ -1,5 +1,7 @@
+import type { Weights } from '../units/household.js';
 import type { Language } from '../units/language.js';
 import type { TemperatureUnit } from '../units/printer.js';
+import type { ClockHabit } from '../units/wall-clock.js';
 import type { Learned } from './learned.js';
 
 export type StoveKind = 'gas' | 'coil' | 'glass-ceramic' | 'induction';
@@ -34,6 +36,10 @@ export type Kitchen = {
   readonly hands: HandsKind;
   /** What is read there; left out where nobody said. */
   readonly language?: Language | undefined;
+  /** What is weighed with there; grams where nobody said. */
+  readonly weights?: Weights | undefined;
+  /** How times of day are read there; left out where nobody said. */
+  readonly clock?: ClockHabit | undefined;
   /** What a person said instead of it, and what earlier cooks taught; left out where there is nothing. */
   readonly learned?: Learned | undefined;
 };

@@ -2,9 +2,11 @@ import * as z from 'zod/mini';
 import { echo, type Field, type FileProblem, openDocument, versionFits } from '../recipe/document.js';
 import { pressureRangePascal } from '../sugar/syrup.js';
 import { message } from '../texts/message.js';
+import { weightHabits } from '../units/household.js';
 import { languageIds } from '../units/language.js';
 import { parseAltitude, parseHumidity, parseLength, parsePressure, parseVolume } from '../units/parse.js';
 import { parseTemperature, type TemperatureUnit, toCelsius } from '../units/temperature.js';
+import { clockHabits } from '../units/wall-clock.js';
 import { defaultKitchen } from './default.js';
 import type { HandsKind, Kitchen, StoveKind, Thermometer } from './kitchen.js';
 import { kitchenSchema } from './kitchen-schema.js';
@@ -25,6 +27,8 @@ export const kitchenKeys = [
   'unit',
   'hands',
   'language',
+  'weights',
+  'clock',
   'learned',
 ] as const;
 const potKeys = ['volume', 'diameter'] as const;
@@ -241,6 +245,8 @@ export const parseKitchen = (text: string, fileName: string): ParsedKitchen => {
   const potDial = thermometers.find(({ use }) => use !== 'middle') ?? null;
   const learned = readLearned(get('learned'), potDial?.unit ?? unit, heat, potDial?.id ?? null);
   const language = get('language').choice(languageIds);
+  const weights = get('weights').choice(weightHabits);
+  const clock = get('clock').choice(clockHabits);
   const kitchen: Kitchen = {
     altitudeMetres: parseAltitudeField(get('altitude')),
     pressurePascal: parsePressureField(get('pressure')),
@@ -258,6 +264,8 @@ export const parseKitchen = (text: string, fileName: string): ParsedKitchen => {
     unit,
     hands: get('hands').choice(handsKinds) ?? defaultKitchen.hands,
     ...(language === null ? {} : { language }),
+    ...(weights === null ? {} : { weights }),
+    ...(clock === null ? {} : { clock }),
     ...(learned === undefined ? {} : { learned }),
   };
   if (problems.length > 0) return { problems: problems.toSorted((one, other) => one.line - other.line) };

@@ -65,6 +65,8 @@ export const kitchenToYaml = (kitchen: Kitchen): string => {
     unit: kitchen.unit,
     hands: kitchen.hands,
     language: kitchen.language,
+    weights: kitchen.weights,
+    clock: kitchen.clock,
     learned: learnedBlock(saidByPerson(kitchen.learned)),
   });
   return new Document(fields).toString({ lineWidth: 110 });

@@ -1,5 +1,7 @@
+import type { Amount as HouseholdAmount } from '../units/household.js';
 import { readNumber } from '../units/number.js';
 import type { Amount } from '../units/parse.js';
+import type { Ingredient } from './recipe.js';
 
 /** A sixteenth of a US teaspoon, millilitres: common practice, no source. */
 const pinchMillilitres = 4.92892159375 / 16;
@@ -15,6 +17,15 @@ export const gramsOf = (amount: Amount, item: Measured): number | 'density' | 'd
   if (amount.of === 'drop') return item.dropGrams === null ? 'drop' : amount.n * item.dropGrams;
   return density === null ? 'density' : amount.n * pinchMillilitres * density;
 };
+
+/** What a kitchen without a scale needs to know of an ingredient. */
+export const measuredAmount = ({
+  amount,
+  grams,
+  densityKilogramPerLitre: density,
+}: Pick<Ingredient, 'amount' | 'grams' | 'densityKilogramPerLitre'>): HouseholdAmount & {
+  readonly written: string;
+} => ({ grams, millilitres: density === null ? null : grams / density, written: amount });
 
 const spoons = /^(cups?|tbsp|tablespoons?|tsp|teaspoons?|tbs|tbsps|tsps)\b/i;
 const counted = /^(drops?|pinch(es)?|pieces?)\b/i;

@@ -3,7 +3,7 @@ import { handLimit } from '../cook/phases/gates.js';
 import { stoveTraits } from '../kitchen/stove.js';
 import type { Stage } from '../sugar/stages.js';
 import type { Language } from '../units/language.js';
-import { type Printer, printer } from '../units/printer.js';
+import { type Printer, printer, type TemperatureUnit } from '../units/printer.js';
 
 /** What the screen shows of the cook beside its advice: where things stand, and the marks on the glass. True Celsius. */
 export type Facts = {
@@ -42,10 +42,16 @@ export const factsOf = (cook: Cook): Facts => ({
   startsCelsius: cook.batch.boil.startsCelsius,
 });
 
-/** How this cook's people read: their language, their thermometer, its unit. */
-export const printerOf = ({ batch }: Cook, language: Language | undefined): Printer =>
+/** How this cook's people read: their language, their thermometer, its scale unless they asked for another. */
+export const printerOf = (
+  { batch }: Cook,
+  language: Language | undefined,
+  shown: TemperatureUnit | null = null,
+): Printer =>
   printer({
     language,
     unit: batch.dial.present ? batch.dial.unit : batch.kitchen.unit,
+    shown: shown ?? undefined,
+    weights: batch.kitchen.weights,
     toShownCelsius: batch.dial.toShownCelsius,
   });

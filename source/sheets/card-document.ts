@@ -2,11 +2,13 @@ import type { Batch } from '../batch/batch.js';
 import { quietKelvin } from '../batch/run-sheet-plan.js';
 import { canMeasureMiddle, phaseSeconds } from '../batch/run-sheet-times.js';
 import { dialOf } from '../kitchen/dial.js';
-import type { IngredientPhase } from '../recipe/recipe.js';
+import { measuredAmount } from '../recipe/amount.js';
+import type { Ingredient, IngredientPhase } from '../recipe/recipe.js';
 import { wallCare } from '../recipe/wall-care.js';
 import { handLimitCelsius, rescueBelowCelsius, scorchLimitCelsius } from '../sugar/skin.js';
 import { coldWaterOutcomes } from '../sugar/stages.js';
 import { type Message, message, type TextId } from '../texts/message.js';
+import { householdAmount, type Weights } from '../units/household.js';
 import { wallTime } from '../units/wall-clock.js';
 import type { RunSheetInput } from './run-sheet.js';
 
@@ -49,10 +51,14 @@ const limitShown = ({ kitchen }: Batch): number => {
   return Math.min(limit, dial.toShownCelsius(limit));
 };
 
-const thingsAt = ({ recipe }: Batch, phase: IngredientPhase): readonly string[] =>
+/** As the recipe writes it; by ounces and cups for somebody who weighs so. */
+const amountFor = (one: Ingredient, weights: Weights | undefined): string =>
+  weights === 'ounces' ? householdAmount(measuredAmount(one)) : one.amount;
+
+const thingsAt = ({ recipe, kitchen }: Batch, phase: IngredientPhase): readonly string[] =>
   recipe.ingredients
     .filter((one) => one.phase === phase)
-    .map(({ amount, name }) => `${amount} ${name.toLowerCase()}`);
+    .map((one) => `${amountFor(one, kitchen.weights)} ${one.name.toLowerCase()}`);
 
 /** First test: the cup stands ready so far below the take-off, kelvin. */
 const cupKelvin = 3;

@@ -1,5 +1,6 @@
 import type { Batch } from '../batch/batch.js';
-import type { Ingredient, IngredientPhase, PhaseId, Recipe } from '../recipe/recipe.js';
+import { measuredAmount } from '../recipe/amount.js';
+import type { IngredientPhase, PhaseId, Recipe } from '../recipe/recipe.js';
 import { phaseIds } from '../recipe/recipe.js';
 import { wallCare } from '../recipe/wall-care.js';
 import { handLimitCelsius } from '../sugar/skin.js';
@@ -45,21 +46,13 @@ const section = (heading: Message, ...blocks: readonly HandoutBlock[]): HandoutS
   warns: false,
 });
 
-const byDrops = /^(\d+|a)\s*(drops?|pinch(es)?)\b/i;
-/** So little is counted and not weighed. */
-const dropsOf = ({ amount }: Ingredient): string | null => (byDrops.test(amount.trim()) ? amount : null);
-
 const amountsOf = (batch: Batch): HandoutSection => {
   const rows = batch.recipe.ingredients.map((one) => {
-    const millilitres = one.densityKilogramPerLitre === null ? null : one.grams / one.densityKilogramPerLitre;
+    const amount = measuredAmount(one);
     return [
       message('handout.own', { text: one.name }),
-      message('handout.metric', {
-        grams: one.grams,
-        millilitres: one.role === 'water' ? millilitres : null,
-        drops: dropsOf(one),
-      }),
-      message('handout.household', { grams: one.grams, millilitres, drops: dropsOf(one) }),
+      message('handout.metric', { ...amount, isWater: one.role === 'water' }),
+      message('handout.household', amount),
       message(`handout.when.${one.phase}`),
     ];
   });

@@ -1,6 +1,7 @@
 import type { Batch } from '../batch/batch.js';
 import { effectOf } from '../batch/effect.js';
-import type { IngredientPhase } from '../recipe/recipe.js';
+import { measuredAmount } from '../recipe/amount.js';
+import type { Ingredient, IngredientPhase } from '../recipe/recipe.js';
 import { handLimitCelsius } from '../sugar/skin.js';
 import { type Message, message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
@@ -19,21 +20,40 @@ const wrapsAMinute = 5;
 
 const phases: readonly IngredientPhase[] = ['mix', 'boil', 'flavour', 'fold', 'pull'];
 
-const ingredientLines = (batch: Batch, printer: Printer): readonly string[] =>
-  phases.flatMap((phase) => {
-    const here = batch.recipe.ingredients.filter((ingredient) => ingredient.phase === phase);
+/** Grams first, for they are what the sums are made of; by ounces and cups as well for somebody who weighs so. */
+const ingredientLine = (one: Ingredient, householdCells: number, printer: Printer): readonly string[] => {
+  const { amount, name } = one;
+  const mass = printer.exactGrams(one.grams).padStart(massColumn - 2);
+  if (printer.weights !== 'ounces')
+    return wrapped(
+      `${mass}  ${words(message('plan.written', { amount, name }), printer)}`,
+      sheetColumns,
+      massColumn,
+    );
+  const household = printer.household(measuredAmount(one)).padEnd(householdCells);
+  return wrapped(
+    `${mass}  ${household}  ${words(message('plan.name', { name }), printer)}`,
+    sheetColumns,
+    massColumn + householdCells + 2,
+  );
+};
+
+const ingredientLines = (batch: Batch, printer: Printer): readonly string[] => {
+  const { ingredients } = batch.recipe;
+  const cells = Math.max(...ingredients.map((one) => printer.household(measuredAmount(one)).length));
+  return phases.flatMap((phase) => {
+    const here = ingredients.filter((ingredient) => ingredient.phase === phase);
     if (here.length === 0) return [];
     return [
       words(message(`plan.into.${phase}`), printer),
-      ...here.flatMap(({ grams, amount, name }) =>
-        wrapped(
-          `${printer.grams(grams).padStart(massColumn - 2)}  ${words(message('plan.written', { amount, name }), printer)}`,
-          sheetColumns,
-          massColumn,
-        ),
-      ),
+      ...here.flatMap((one) => ingredientLine(one, cells, printer)),
     ];
   });
+};
+
+/** What the cups and spoons of these lines hold, once. */
+const measureLines = (printer: Printer): readonly string[] =>
+  printer.weights === 'ounces' ? ['', ...wrapped(words(message('plan.measures'), printer))] : [];
 
 const readings = ({ target, boil, air, dial, kitchen }: Batch): readonly Row[] => [
   {
@@ -129,7 +149,7 @@ const potRow = ({ pot }: Batch): Row => ({
 });
 
 const rowLines = ({ label, value, why }: Row, printer: Printer): readonly string[] => [
-  ...beside(words(label, printer), words(value, printer), labelColumn),
+  ...beside(words(label, printer), words(value, printer.inBoth()), labelColumn),
   ...beside('', words(why, printer), labelColumn),
 ];
 
@@ -160,6 +180,7 @@ export const planText = (batch: Batch, printer: Printer): string =>
     ...firstLines(batch, printer),
     '',
     ...ingredientLines(batch, printer),
+    ...measureLines(printer),
     '',
     ...[potRow(batch), ...readings(batch)].flatMap((row) => rowLines(row, printer)),
     '',

@@ -1,5 +1,6 @@
+import { type Amount, householdAmount, inOunces, type Weights } from './household.js';
 import type { Language } from './language.js';
-import { fromCelsius, kelvinToFahrenheitSteps, type TemperatureUnit } from './temperature.js';
+import { fromCelsius, kelvinToFahrenheitSteps, otherUnit, type TemperatureUnit } from './temperature.js';
 import { clock, minute, time, whole, wordingIn } from './wording.js';
 
 export type { TemperatureUnit } from './temperature.js';
@@ -8,7 +9,14 @@ export type { TemperatureUnit } from './temperature.js';
 export type Habits = {
   /** English where nothing is said. */
   readonly language?: Language | undefined;
+  /** The scale of their thermometer: how a bare number is read. */
   readonly unit: TemperatureUnit;
+  /** The scale that they read first; their thermometer's where nothing is said. */
+  readonly shown?: TemperatureUnit | undefined;
+  /** Each temperature is followed by the other scale. */
+  readonly both?: boolean | undefined;
+  /** Grams where nothing is said. */
+  readonly weights?: Weights | undefined;
   /** What the cook's thermometer shows (Celsius on its scale) when the syrup truly has `celsius`. */
   readonly toShownCelsius: (celsius: number) => number;
 };
@@ -17,7 +25,17 @@ export type Habits = {
 export type Printer = {
   /** The language that sentences are looked up in. */
   readonly language: Language;
+  /** The scale in which temperatures are said. */
   readonly unit: TemperatureUnit;
+  /** The scale of the thermometer, in which a bare number is read: another one never changes that. */
+  readonly thermometerUnit: TemperatureUnit;
+  readonly weights: Weights;
+  /** The same habits in another language. */
+  inLanguage(language: Language): Printer;
+  /** The same habits with this scale first. */
+  inScale(unit: TemperatureUnit): Printer;
+  /** The same with the other scale behind each temperature that is no difference: "252 °F · 122 °C". */
+  inBoth(): Printer;
   /** A true syrup temperature as the cook's own thermometer shows it: "252 °F". */
   dial(celsius: number): string;
   /** The same without unit: "252". */
@@ -36,7 +54,12 @@ export type Printer = {
   about(seconds: { low: number; typical: number; high: number }): string;
   /** "18:42" since the start. */
   clock(seconds: number): string;
+  /** A mass: "710 g", or "25 oz" for somebody who weighs in ounces. */
   grams(grams: number): string;
+  /** The same in grams, whatever is weighed with. */
+  exactGrams(grams: number): string;
+  /** An amount by ounces, cups and spoons, US customary: "17 3/4 oz or 2 1/2 cups". */
+  household(amount: Amount): string;
   litres(litres: number): string;
   millimetres(millimetres: number): string;
   metres(metres: number): string;
@@ -55,7 +78,7 @@ export type Printer = {
  * masses and volumes to two or three digits. Values in SI; never more digits than they know.
  */
 export const printer = (habits: Habits): Printer => {
-  const { unit, language = 'en' } = habits;
+  const { shown: unit = habits.unit, language = 'en', weights = 'grams', both = false } = habits;
   const {
     about,
     aMinute,
@@ -69,20 +92,28 @@ export const printer = (habits: Habits): Printer => {
   } = wordingIn(language);
   const sign = `°${unit}`;
   const onDial = (celsius: number): string => whole(fromCelsius(habits.toShownCelsius(celsius), unit));
+  const otherScale = both ? printer({ ...habits, shown: otherUnit(unit), both: false }) : null;
+  const beside = (said: string, say: (other: Printer) => string): string =>
+    otherScale === null ? said : `${said} · ${say(otherScale)}`;
   const steps = (kelvin: number): number => (unit === 'F' ? kelvinToFahrenheitSteps(kelvin) : kelvin);
   return {
     language,
     unit,
-    dial: (celsius) => `${onDial(celsius)} ${sign}`,
+    thermometerUnit: habits.unit,
+    weights,
+    inLanguage: (other) => printer({ ...habits, language: other }),
+    inScale: (shown) => printer({ ...habits, shown }),
+    inBoth: () => printer({ ...habits, both: true }),
+    dial: (celsius) => beside(`${onDial(celsius)} ${sign}`, (other) => other.dial(celsius)),
     dialNumber: onDial,
     dialSpan: (low, high) => {
       const [from, to] = [onDial(low), onDial(high)];
-      if (from === to) return `${from} ${sign}`;
-      return from.startsWith('-') || to.startsWith('-')
-        ? `${from} ${between} ${to} ${sign}`
-        : `${from}-${to} ${sign}`;
+      const negative = from.startsWith('-') || to.startsWith('-');
+      const span = from === to ? from : negative ? `${from} ${between} ${to}` : `${from}-${to}`;
+      return beside(`${span} ${sign}`, (other) => other.dialSpan(low, high));
     },
-    degrees: (celsius) => `${whole(fromCelsius(celsius, unit))} ${sign}`,
+    degrees: (celsius) =>
+      beside(`${whole(fromCelsius(celsius, unit))} ${sign}`, (other) => other.degrees(celsius)),
     rise: (kelvin) => {
       const value = steps(kelvin);
       return value !== 0 && Math.abs(value) < 0.5 ? `${lessThan} 1 ${sign}` : `${whole(value)} ${sign}`;
@@ -95,7 +126,9 @@ export const printer = (habits: Habits): Printer => {
     time,
     about,
     clock,
-    grams,
+    grams: (value) => (weights === 'ounces' ? inOunces(value) : null) ?? grams(value),
+    exactGrams: grams,
+    household: (amount) => householdAmount(amount, language),
     litres,
     millimetres: (value) => `${value < 9.95 ? trimmed(value, 1) : whole(value)} mm`,
     metres: (value) => `${Math.abs(value) < 9.95 ? trimmed(value, 1) : withThousands(value)} m`,

@@ -3,6 +3,8 @@ import { readNumber } from './number.js';
 /** The scale of a thermometer or of a person's habit. */
 export type TemperatureUnit = 'C' | 'F';
 
+export const otherUnit = (unit: TemperatureUnit): TemperatureUnit => (unit === 'F' ? 'C' : 'F');
+
 export const celsiusToFahrenheit = (celsius: number): number => celsius * 1.8 + 32;
 export const fahrenheitToCelsius = (fahrenheit: number): number => (fahrenheit - 32) / 1.8;
 /** A difference, not a temperature: 1 K is 1.8 °F. */

@@ -1,3 +1,7 @@
+/** How times of day are read. */
+export const clockHabits = ['12h', '24h'] as const;
+export type ClockHabit = (typeof clockHabits)[number];
+
 /** A time of day as somebody typed it, perhaps with its day. */
 export type WallTime = {
   readonly hours: number;

@@ -138,7 +138,7 @@ describe('a kitchen as people write it', () => {
     ],
     [
       'thermometer: dial',
-      'hall.yaml:2: thermometer: "thermometer" is no field here. Did you mean thermometers? Fields: kettlehand-kitchen, altitude, pressure, stove, heat, pot, thermometers, room, unit, hands, language, learned.',
+      'hall.yaml:2: thermometer: "thermometer" is no field here. Did you mean thermometers? Fields: kettlehand-kitchen, altitude, pressure, stove, heat, pot, thermometers, room, unit, hands, language, weights, clock, learned.',
     ],
     ['kettlehand-kitchen: 2', 'hall.yaml:2: This field is written twice. Keep one of them.'],
   ])('%s -> %s', (lines, sentence) => expect(problemsOf(lines)).toEqual([sentence]));
@@ -271,7 +271,7 @@ describe('a kitchen that is saved', () => {
     [
       '__proto__',
       'x',
-      '"__proto__" is nothing that can be set. Settings: altitude, pressure, stove, heat, pot.volume, pot.diameter, room.temperature, room.humidity, unit, hands, language, thermometer, thermometer.id, thermometer.use, thermometer.unit, thermometer.ice, thermometer.boils, thermometer.checked, thermometer.stem, learned.thermometer, learned.carry-over, learned.losses, learned.fold, learned.pull, learned.cut, learned.watts.LABEL.',
+      '"__proto__" is nothing that can be set. Settings: altitude, pressure, stove, heat, pot.volume, pot.diameter, room.temperature, room.humidity, unit, hands, language, weights, clock, thermometer, thermometer.id, thermometer.use, thermometer.unit, thermometer.ice, thermometer.boils, thermometer.checked, thermometer.stem, learned.thermometer, learned.carry-over, learned.losses, learned.fold, learned.pull, learned.cut, learned.watts.LABEL.',
     ],
   ])('set %s %s is answered', (key, value, sentence) => {
     const edited = setInKitchen(example, [[key, value]]);

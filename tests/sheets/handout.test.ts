@@ -58,7 +58,7 @@ describe('the page for the audience', () => {
   const page = markdown('hill-hall-ginger-pull');
 
   it('has amounts in both systems', () => {
-    expect(page).toContain('| granulated sugar | 500 g | 17 3/4 oz, or 2 1/2 cups | at the start |');
+    expect(page).toContain('| granulated sugar | 500 g | 17 3/4 oz or 2 1/2 cups | at the start |');
     expect(page).toContain('| ginger oil | 20 drops | 20 drops | off the heat |');
     expect(page).toMatch(/123-126 °C \(253-259 °F\)/);
   });
@@ -104,7 +104,7 @@ describe('the page for the audience', () => {
 
   it('is scaled to what they have at home', () => {
     expect(markdown('hill-hall-ginger-pull', 0.5)).toContain(
-      '| granulated sugar | 250 g | 8 3/4 oz, or 1 1/4 cups |',
+      '| granulated sugar | 250 g | 8 3/4 oz or 1 1/4 cups |',
     );
   });
 

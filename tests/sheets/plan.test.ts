@@ -70,7 +70,7 @@ describe('the plan on paper', () => {
   it('says the numbers a cook needs on this thermometer, in 78 columns', () => {
     const said = text(up);
     expect(said).toContain('500 g  granulated sugar');
-    expect(said).toMatch(/Target +243-248 °F, hard ball in cold water/);
+    expect(said).toMatch(/Target +243-248 °F · 117-120 °C, hard ball in cold water/);
     expect(said).toMatch(/Take off +at 243 °F/);
     expect(said).toContain('contains milk');
     for (const line of said.split('\n')) expect(line.length).toBeLessThanOrEqual(78);

@@ -1,3 +1,4 @@
+import { measuredAmount } from '../../recipe/amount.js';
 import type { Ingredient } from '../../recipe/recipe.js';
 import { type Message, message } from '../../texts/message.js';
 import type { View } from '../view.js';
@@ -17,8 +18,10 @@ const order: Readonly<Record<'dry' | 'syrup' | 'fat' | 'water' | 'salt', (one: I
 const cold = ({ batch }: View): readonly Ingredient[] =>
   batch.recipe.ingredients.filter((one) => one.phase === 'mix');
 
-export const amountOf = (one: Ingredient): Message =>
-  message('ingredient', { amount: one.amount, name: one.name, grams: one.grams });
+export const amountOf = (one: Ingredient): Message => {
+  const { grams, millilitres } = measuredAmount(one);
+  return message('ingredient', { amount: one.amount, name: one.name, grams, millilitres });
+};
 
 const inGroups = (view: View, groups: readonly (keyof typeof order)[]): readonly Message[] =>
   groups.flatMap((group) => cold(view).filter(order[group]).map(amountOf));

@@ -57,6 +57,8 @@ export const dePlanProblems = {
     '--children sagt, wie viele der Gäste Kinder sind, braucht also --guests. Tipp zum Beispiel --guests 24 --children 10.',
   'plan.bad.several': ({ options }, printer) =>
     `${printer.list(options.map((option) => `--${option}`))} sagen jedes, wie viel es werden soll. Behalt eines davon.`,
+  'plan.bad.weights': ({ found }) =>
+    `"${escapeForTerminal(found)}": darin wird hier nicht gewogen. Tipp --weights grams (Gramm) oder --weights ounces (Unzen).`,
   'plan.bad.pot': ({ found, low, high }, printer) =>
     `"${escapeForTerminal(found)}" ist keine Größe für einen Kochtopf: ${printer.litres(low)} bis ${printer.litres(high)} lassen sich planen. Tipp zum Beispiel --pot 3l.`,
   'plan.bad.pot-too-small': ({ neededLitres, haveLitres, batches, eachGrams, mostPieces }, printer) =>

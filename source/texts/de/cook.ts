@@ -46,9 +46,10 @@ const allergenLine = (v: Allergens, p: Printer): string => {
 /** The phases and their steps. `.shout` is at most two lines of fourteen characters. */
 export const deCook = {
   ingredient: (v, p) => {
-    const grams = p.grams(v.grams);
+    const grams = p.exactGrams(v.grams);
     const name = shown(ingredientWord(v.name));
-    const amount = shown(amountIn(v.amount.trim()));
+    const household = p.weights === 'ounces' ? p.household({ ...v, written: v.amount }) : v.amount.trim();
+    const amount = shown(amountIn(household));
     return amount === grams ? `${grams} ${name}` : `${amount} ${name} (${grams})`;
   },
 

@@ -26,7 +26,9 @@ const spanOf = (from: string, to: string): string => (from === to ? from : `${fr
 const massSpan = (low: number, high: number, printer: Printer): string => {
   const [from, to] = [printer.grams(low), printer.grams(high)];
   const [number, unit] = from.split(' ');
-  return to.endsWith(` ${unit}`) ? spanOf(number ?? from, to) : spanOf(from, to);
+  return to.split(' ').length === 2 && to.endsWith(` ${unit}`)
+    ? spanOf(number ?? from, to)
+    : spanOf(from, to);
 };
 const percentSpan = ([low, high]: Span, printer: Printer): string => {
   const [from, to] = [printer.percent(low), printer.percent(high)];
@@ -67,6 +69,10 @@ export const dePlanSheet = {
   },
 
   'plan.place.label': 'Ort',
+  'plan.name': ({ name }) => escapeForTerminal(ingredientWord(name)),
+  'plan.measures':
+    'Tassen und Löffel nach US-Maß, gestrichen: eine Tasse (cup) ist 237 ml, ein EL 15 ml, ein TL 5 ml. Wo sie und die Gramm nicht übereinstimmen, gelten die Gramm.',
+
   'plan.place': ({ boils, altitudeMetres }, printer) =>
     `Wasser kocht bei ${printer.degrees(boils)}${altitudeWords(altitudeMetres, printer)}`,
   'plan.place.why': ({ from }) => airFrom[from],

@@ -110,6 +110,8 @@ export const planProblemTexts = {
     '--children says how many of the guests are children, so it needs --guests. Type for example --guests 24 --children 10.',
   'plan.bad.several': ({ options }: { options: readonly string[] }, printer: Printer) =>
     `${printer.list(options.map((option) => `--${option}`))} each say how much to make. Keep one of them.`,
+  'plan.bad.weights': ({ found }: { found: string }) =>
+    `"${escapeForTerminal(found)}" is nothing to weigh in. Type --weights grams or --weights ounces.`,
   'plan.bad.pot': ({ found, low, high }: { found: string; low: number; high: number }, printer: Printer) =>
     `"${escapeForTerminal(found)}" is no size for a kitchen pot: ${printer.litres(low)} to ${printer.litres(high)} can be planned. Type for example --pot 3l.`,
   'plan.bad.pot-too-small': (

@@ -43,11 +43,14 @@ type Allergens = { contains: readonly string[]; check: readonly string[]; unknow
 
 /** The phases and their steps. `.shout` is at most two lines of fourteen characters. */
 export const cookTexts = {
-  ingredient: (v: { amount: string; name: string; grams: number }, p: Printer) => {
-    const grams = p.grams(v.grams);
-    return v.amount.trim() === grams
-      ? `${grams} ${shown(v.name)}`
-      : `${shown(v.amount)} ${shown(v.name)} (${grams})`;
+  /** As the recipe writes it, or by ounces and cups; the grams always stand beside it. */
+  ingredient: (
+    v: { amount: string; name: string; grams: number; millilitres: number | null },
+    p: Printer,
+  ) => {
+    const grams = p.exactGrams(v.grams);
+    const amount = p.weights === 'ounces' ? p.household({ ...v, written: v.amount }) : v.amount.trim();
+    return amount === grams ? `${grams} ${shown(v.name)}` : `${shown(amount)} ${shown(v.name)} (${grams})`;
   },
 
   'phase.mix': 'mix',

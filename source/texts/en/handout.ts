@@ -1,14 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
+import { type Amount, countedAmount, householdAmount, ounces, quarts } from '../../units/household.js';
 import type { Printer } from '../../units/printer.js';
-import {
-  bothDegrees,
-  bothLengths,
-  bothSpans,
-  householdVolume,
-  ounces,
-  quarts,
-  scaleGrams,
-} from './handout-amounts.js';
+import { bothDegrees, bothLengths, bothSpans, scaleGrams } from './handout-amounts.js';
 import { labelTexts } from './labels.js';
 import { learnedTexts } from './learned.js';
 
@@ -69,32 +62,12 @@ export const handoutTexts = {
   'handout.column.metric': 'Grams, ml',
   'handout.column.household': 'Cups and spoons',
   'handout.column.when': 'When',
-  'handout.metric': ({
-    grams,
-    millilitres,
-    drops: written,
-  }: {
-    grams: number;
-    millilitres: number | null;
-    drops: string | null;
-  }) => {
-    if (written !== null) return own(written);
-    return millilitres === null ? scaleGrams(grams) : `${Math.round(millilitres)} ml`;
+  'handout.metric': ({ grams, millilitres, written, isWater }: Amount & { isWater: boolean }) => {
+    const few = countedAmount(written ?? '');
+    if (few !== null) return own(few);
+    return isWater && millilitres !== null ? `${Math.round(millilitres)} ml` : scaleGrams(grams);
   },
-  'handout.household': ({
-    grams,
-    millilitres,
-    drops: written,
-  }: {
-    grams: number;
-    millilitres: number | null;
-    drops: string | null;
-  }) => {
-    if (written !== null) return own(written);
-    const volume = millilitres === null ? null : householdVolume(millilitres);
-    if (grams < 25) return volume ?? ounces(grams);
-    return volume === null ? ounces(grams) : `${ounces(grams)}, or ${volume}`;
-  },
+  'handout.household': (amount: Amount) => own(householdAmount(amount)),
   'handout.when.mix': 'at the start',
   'handout.when.boil': 'in the boil',
   'handout.when.flavour': 'off the heat',

@@ -18,7 +18,9 @@ const spanOf = (from: string, to: string): string => (from === to ? from : `${fr
 const massSpan = (low: number, high: number, printer: Printer): string => {
   const [from, to] = [printer.grams(low), printer.grams(high)];
   const [number, unit] = from.split(' ');
-  return to.endsWith(` ${unit}`) ? spanOf(number ?? from, to) : spanOf(from, to);
+  return to.split(' ').length === 2 && to.endsWith(` ${unit}`)
+    ? spanOf(number ?? from, to)
+    : spanOf(from, to);
 };
 const percentSpan = ([low, high]: Span, printer: Printer): string => {
   const [from, to] = [printer.percent(low), printer.percent(high)];
@@ -57,6 +59,10 @@ export const planSheetTexts = {
     /^[\d.,\s]+g$/.test(amount)
       ? escapeForTerminal(name)
       : `${escapeForTerminal(name)} (${escapeForTerminal(amount)})`,
+
+  'plan.name': ({ name }: { name: string }) => escapeForTerminal(name),
+  'plan.measures':
+    'Cups and spoons are US customary and level: a cup is 237 ml, a tbsp 15 ml, a tsp 5 ml. Where they and the grams disagree, the grams are right.',
 
   'plan.place.label': 'Place',
   'plan.place': (
