@@ -112,11 +112,7 @@ const compareCooks = async (
   io: CooksIo,
 ): Promise<ExitCode> => {
   if (ids.length < 2 || ids.length > mostCompared)
-    return fail(
-      io,
-      2,
-      message('cooks.bad.needs', { word: 'compare', wants: `two to ${mostCompared} cooks` }),
-    );
+    return fail(io, 2, message('cooks.bad.needs', { word: 'compare', wants: 'cooks', most: mostCompared }));
   const compared: Compared[] = [];
   for (const typed of ids) {
     const found = await io.find(typed);
@@ -132,16 +128,21 @@ const compareCooks = async (
   return 0;
 };
 
-const one = (word: string, wants: string, given: readonly string[], io: CooksIo): string | ExitCode => {
+const one = (
+  word: string,
+  wants: 'cook' | 'file',
+  given: readonly string[],
+  io: CooksIo,
+): string | ExitCode => {
   const [only, extra] = given;
-  if (only === undefined) return fail(io, 2, message('cooks.bad.needs', { word, wants }));
+  if (only === undefined) return fail(io, 2, message('cooks.bad.needs', { word, wants, most: 1 }));
   return extra === undefined
     ? only
     : fail(io, 2, message('command.too-many', { found: extra, command: `cooks ${word}` }));
 };
 
 const remove = async (given: readonly string[], options: CooksOptions, io: CooksIo): Promise<ExitCode> => {
-  const typed = one('delete', 'the id of a cook', given, io);
+  const typed = one('delete', 'cook', given, io);
   if (typeof typed === 'number') return typed;
   if (/[/\\]/.test(typed)) return fail(io, 2, message('cooks.bad.id-only', { found: typed }));
   const found = await io.findId(typed);
@@ -171,7 +172,7 @@ const exportCook = async (
   options: CooksOptions,
   io: CooksIo,
 ): Promise<ExitCode> => {
-  const typed = one('export', 'the id of a cook', given, io);
+  const typed = one('export', 'cook', given, io);
   if (typeof typed === 'number') return typed;
   const found = await io.find(typed);
   if ('problem' in found) return failed(io, found);
@@ -193,7 +194,7 @@ const exportCook = async (
 };
 
 const importCook = async (given: readonly string[], io: CooksIo): Promise<ExitCode> => {
-  const path = one('import', 'the file of an exported cook', given, io);
+  const path = one('import', 'file', given, io);
   if (typeof path === 'number') return path;
   const read = await io.readFile(path);
   if ('problem' in read) return fail(io, 1, read.problem);

@@ -1,9 +1,10 @@
 import { deCommands } from './de/commands.js';
 import { deCook } from './de/cook.js';
+import { deDebrief } from './de/debrief.js';
 import { deFar } from './de/far.js';
 import { deFeed } from './de/feed.js';
+import { deHandout } from './de/handout.js';
 import { deHazards } from './de/hazards.js';
-import { deLearned } from './de/learned.js';
 import { deLines } from './de/lines.js';
 import { dePlan } from './de/plan.js';
 import { deProblems } from './de/problems.js';
@@ -16,10 +17,11 @@ import { deWatch } from './de/watch.js';
 export const de = {
   ...deCommands,
   ...deCook,
+  ...deDebrief,
   ...deFar,
   ...deFeed,
+  ...deHandout,
   ...deHazards,
-  ...deLearned,
   ...deLines,
   ...dePlan,
   ...deProblems,

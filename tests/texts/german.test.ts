@@ -16,14 +16,8 @@ const strings = Object.keys(german).flatMap((id) => {
 });
 const shouts = Object.keys(german).filter((id) => id.endsWith('.shout'));
 
-/** What is the same word or sign in both languages. */
-const sameInBoth = new Set(
-  [
-    ...['key.0-9', 'screen.more', 'plot.minutes', 'screen.ghost'],
-    // A consequence that the cause has said already.
-    ...Object.keys(english).filter((id) => /^hazard\..*\.does$/.test(id) && english[id] === ''),
-  ].filter((id) => id in german),
-);
+/** What is the same word in both languages. */
+const sameInBoth = new Set(['plot.minutes', 'screen.ghost']);
 
 describe('the German sentences', () => {
   it('belong to an English one each', () => {
@@ -32,11 +26,13 @@ describe('the German sentences', () => {
   });
 
   it('are no English left over', () => {
-    const same = strings.filter(([, one, other]) => one === other).map(([id]) => id);
+    const same = strings.filter(([, one, other]) => one === other && /[a-z]{2}/i.test(one)).map(([id]) => id);
     expect(same.filter((id) => !sameInBoth.has(id))).toEqual([]);
     const words = /\b(the|and|with|from|you|your|into|until|is|are|not|type|heat the)\b/;
     const unquoted = (text: string): string =>
-      text.replaceAll(/"[^"]*"|\{[^}]*\}/g, '').replaceAll(/kettlehand [a-z .-]+/g, '');
+      text
+        .replaceAll(/"[^"]*"|\{[^}]*\}|Better Homes and Gardens/g, '')
+        .replaceAll(/kettlehand [a-z .-]+/g, '');
     expect(strings.filter(([, , other]) => words.test(unquoted(other))).map(([id]) => id)).toEqual([]);
   });
 

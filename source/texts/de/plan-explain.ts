@@ -1,6 +1,6 @@
 import type { planExplainTexts } from '../en/plan-explain.js';
 import type { Translated } from '../texts.js';
-import { comma, stoveWord } from './words.js';
+import { comma, firmnessWord, stoveWord } from './words.js';
 
 type Span = readonly [low: number, high: number];
 
@@ -43,14 +43,6 @@ const basisWords = {
   'boiling water': 'kochendes Wasser',
   'taken as right': 'als richtig genommen',
 } as const;
-
-const firmnessWords: Readonly<Record<string, string>> = {
-  runny: 'zu weich',
-  soft: 'weich',
-  chewy: 'kaubar',
-  firm: 'fest',
-  glassy: 'glashart',
-};
 
 /** `plan --explain`: formula, inputs, result, source and uncertainty of every number. Always SI, Fahrenheit beside it. */
 export const dePlanExplain = {
@@ -176,7 +168,7 @@ export const dePlanExplain = {
       gives: `Glasübergang ${degreeSpan(glass)}, zu weich zum Ziehen über ${degrees(pulls[1])}, zu steif unter ${degrees(pulls[0])} (Hände warten auf ihre eigene Grenze); ${effects
         .map(
           (effect) =>
-            `${effect.kelvin > 0 ? '+' : '-'}${comma(Math.abs(effect.kelvin))} K: ${effect.glass.toFixed(0)} °C, ${fixed(effect.moisture * 100, 1)} % Wasser, ${firmnessWords[effect.firmness] ?? effect.firmness}`,
+            `${effect.kelvin > 0 ? '+' : '-'}${comma(Math.abs(effect.kelvin))} K: ${effect.glass.toFixed(0)} °C, ${fixed(effect.moisture * 100, 1)} % Wasser, ${firmnessWord(effect.firmness)}`,
         )
         .join('; ')}`,
       source:

@@ -2,7 +2,15 @@ import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 import type { planSheetTexts } from '../en/plan-sheet.js';
 import type { Translated } from '../texts.js';
-import { allergenWord, amountIn, comma, ingredientWord, stageAndTyped, stoveWord } from './words.js';
+import {
+  allergenWord,
+  amountIn,
+  comma,
+  firmnessWord,
+  ingredientWord,
+  stageAndTyped,
+  stoveWord,
+} from './words.js';
 
 type Span = readonly [low: number, high: number];
 
@@ -12,13 +20,6 @@ const firmnessWords = {
   chewy: 'kaubar',
   firm: 'fest, beim ersten Biss hart',
   glassy: 'hart wie Glas',
-} as const;
-const firmnessShort = {
-  runny: 'zu weich',
-  soft: 'weich',
-  chewy: 'kaubar',
-  firm: 'fest',
-  glassy: 'glashart',
 } as const;
 
 const spanOf = (from: string, to: string): string => (from === to ? from : `${from} bis ${to}`);
@@ -68,11 +69,11 @@ export const dePlanSheet = {
     return /^[\d.,\s]+g$/.test(amount) ? called : `${called} (${escapeForTerminal(amountIn(amount))})`;
   },
 
-  'plan.place.label': 'Ort',
   'plan.name': ({ name }) => escapeForTerminal(ingredientWord(name)),
   'plan.measures':
     'Tassen und Löffel nach US-Maß, gestrichen: eine Tasse (cup) ist 237 ml, ein EL 15 ml, ein TL 5 ml. Wo sie und die Gramm nicht übereinstimmen, gelten die Gramm.',
 
+  'plan.place.label': 'Ort',
   'plan.place': ({ boils, altitudeMetres }, printer) =>
     `Wasser kocht bei ${printer.degrees(boils)}${altitudeWords(altitudeMetres, printer)}`,
   'plan.place.why': ({ from }) => airFrom[from],
@@ -123,10 +124,10 @@ export const dePlanSheet = {
     const spread =
       range[0] === range[1]
         ? ''
-        : `; alles von ${firmnessShort[range[0]]} bis ${firmnessShort[range[1]]} kann daraus werden`;
+        : `; alles von ${firmnessWord(range[0])} bis ${firmnessWord(range[1])} kann daraus werden`;
     return less === more
       ? `${two} mehr oder weniger: dasselbe${spread}`
-      : `${two} weniger gibt ${firmnessShort[less]}, ${two} mehr ${firmnessShort[more]}${spread}`;
+      : `${two} weniger gibt ${firmnessWord(less)}, ${two} mehr ${firmnessWord(more)}${spread}`;
   },
 
   'plan.yield.label': 'Ausbeute',

@@ -190,6 +190,17 @@ const hands: Readonly<Record<string, string>> = {
   children: 'Kinder',
 };
 
+export const handsWord = (whose: string): string => entry(hands, whose);
+
+const firmness: Readonly<Record<string, string>> = {
+  runny: 'zu weich',
+  soft: 'weich',
+  chewy: 'kaubar',
+  firm: 'fest',
+  glassy: 'glashart',
+};
+export const firmnessWord = (firm: string): string => entry(firmness, firm);
+
 const acts: Readonly<Record<string, string>> = {
   ...typed,
   'pot on': 'Topf auf',

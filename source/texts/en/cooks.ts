@@ -22,6 +22,9 @@ const states: Readonly<Record<string, string>> = {
   damaged: 'damaged: its first line is lost',
 };
 
+type Wanted = 'cook' | 'file' | 'cooks';
+const wanted = { cook: 'the id of a cook', file: 'the file of an exported cook' } as const;
+
 /** Earlier cooks: listed, compared, deleted, exported, imported. */
 export const cooksTexts = {
   'files.exists': ({ path }: { path: string }) =>
@@ -41,8 +44,8 @@ export const cooksTexts = {
     `"${shown(v.found)}" is no date. Type it as year, month and day: --since 2026-11-25.`,
   'cooks.bad.word': (v: { found: string; nearest: string | null }) =>
     `"${shown(v.found)}" is nothing that can be done with cooks.${v.nearest === null ? '' : ` Did you mean "${v.nearest}"?`} "kettlehand cooks --help" shows what can.`,
-  'cooks.bad.needs': (v: { word: string; wants: string }) =>
-    `"kettlehand cooks ${v.word}" wants ${v.wants}. "kettlehand cooks" lists the cooks.`,
+  'cooks.bad.needs': (v: { word: string; wants: Wanted; most: number }) =>
+    `"kettlehand cooks ${v.word}" wants ${v.wants === 'cooks' ? `two to ${v.most} cooks` : wanted[v.wants]}. "kettlehand cooks" lists the cooks.`,
   'cooks.bad.only-list': (v: { word: string }) =>
     `--recipe, --since, --unfinished and --rehearsals choose what is listed; "${v.word}" takes cooks by their id.`,
   'cooks.bad.id-only': (v: { found: string }) =>
