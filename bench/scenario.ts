@@ -113,7 +113,26 @@ export type Ran = {
   readonly inWindow: boolean;
   /** Where it rested against the window: kelvin below its floor (-) or above its ceiling (+). */
   readonly offKelvin: number;
+  /** Null without a thermometer, or where nobody took it off by the dial. */
+  readonly budget: Budget | null;
 };
+
+/** What a take-off by the dial was off by, part by part, kelvin; together: where it rested over where it was aimed. */
+export type Budget = {
+  /** The thermometer's own error, that no reading tells of. */
+  readonly thermometer: number;
+  /** What the program believed of the syrup, beyond that error: scatter, whole degrees, lag, forecast. */
+  readonly estimate: number;
+  /** Taken off earlier or later than the mark: hands, a single high reading, a doubt. */
+  readonly hands: number;
+  /** Fingers that felt it short and moved the mark up. */
+  readonly fingers: number;
+  /** The climb on the trivet against the one that was reckoned with, and water lost while it stood. */
+  readonly climb: number;
+  /** Weather: the window itself lies elsewhere than the altitude says. */
+  readonly air: number;
+};
+export const budgetParts = ['thermometer', 'estimate', 'hands', 'fingers', 'climb', 'air'] as const;
 
 const plain = printer({ unit: 'C', toShownCelsius: (celsius) => celsius });
 
@@ -149,6 +168,9 @@ class Watch {
   #heardAt = 0;
   #lastRead: ReadAt | null = null;
   #ringOff = false;
+  #stillFrom: number | null = null;
+  #pouredAt: number | null = null;
+  #off: Off | null = null;
   readonly #batch: Batch;
 
   constructor(private readonly scenario: Scenario) {
@@ -163,8 +185,20 @@ class Watch {
       this.#hands(advice, t);
     }
     this.#silence(moment);
+    this.#ringLeftOn(moment);
     if (event === null) return;
     this.#heardAt = t;
+    if (before.temperature !== null && before.forecast !== null && event.kind === 'pot' && !event.on)
+      this.#off = {
+        trueCelsius: moment.truth.celsius,
+        believedCelsius: before.temperature.celsius,
+        takeOffCelsius: before.forecast.takeOffCelsius,
+        dialErrorKelvin: moment.truth.dialErrorKelvin ?? 0,
+      };
+    if (event.kind === 'done' && event.step === 'pour.pour') this.#pouredAt = t;
+    if (event.kind === 'done' && event.step === 'flavour.sink') this.#ringOff = true;
+    if (['heat', 'pot', 'lid', 'water', 'trouble', 'cold water', 'undo'].includes(event.kind))
+      this.#stillFrom = null;
     if (event.kind === 'undo') this.#lastRead = null;
     if (event.kind === 'heat') this.#ringOff = event.setting === 'off';
     if (event.kind === 'trouble') this.#reported(event.name, after, t);
@@ -177,6 +211,26 @@ class Watch {
       if (this.raised.get(id) !== true) this.raised.set(id, this.#isTrue(id, moment));
     }
   };
+
+  get off(): Off | null {
+    return this.#off;
+  }
+
+  #ringLeftOn({ before, t }: Moment): void {
+    const bare = this.#pouredAt !== null && !this.#ringOff && t - this.#pouredAt > 61;
+    if (bare && before.phase !== 'over' && !hasWarning(before, 'heat-left-on'))
+      this.#break(t, 'the bare ring is on and nothing said');
+  }
+
+  /** Left alone on the ring for eight minutes, and no hotter by a reading. */
+  #stands({ after, before, t }: Moment, celsius: number): void {
+    const first = this.#readings.find((one) => this.#stillFrom !== null && one.t >= this.#stillFrom);
+    this.#stillFrom ??= t;
+    if (first === undefined || before.phase !== 'boil' || after.phase !== 'boil') return;
+    const left = this.#readings.filter(({ t: at }) => at > t - 60).length > 1;
+    if (t - first.t > 480 && left && celsius - first.celsius < -1 && !hasWarning(after, 'stalled'))
+      this.#break(t, `falls for ${Math.round(t - first.t)} s and nothing said`);
+  }
 
   #break(t: number, what: string): void {
     this.broken.push(`${Math.round(t)} s: ${what}`);
@@ -208,17 +262,19 @@ class Watch {
     if (!told || !hasWarning(after, name)) this.#break(t, `reported ${name} is not announced`);
   }
 
-  #read({ event, before, after, truth, t }: Moment): void {
+  #read(moment: Moment): void {
+    const { event, before, after, truth, t } = moment;
     if (event?.kind !== 'reading') return;
-    const celsius = this.#batch.dial.toTrueCelsius(toCelsius(event.value, event.unit));
+    // With what today's checks told of it.
+    const celsius = moment.cook.batch.dial.toTrueCelsius(toCelsius(event.value, event.unit));
     // What the program asks about is not believed yet.
     if (after.question?.kind === 'reading') return;
     this.#readings = [...this.#readings.slice(-8), { t, celsius }];
     this.#lastRead = { t, celsius };
+    this.#stands(moment, celsius);
     if (!['boil', 'dissolve'].includes(before.phase)) return;
     // Fingers that felt it short have moved the mark up.
-    const moved = Math.max(0, (after.forecast?.takeOffCelsius ?? 0) - this.#batch.target.takeOffCelsius);
-    const ceiling = truth.windowCelsius[1] + moved;
+    const ceiling = truth.windowCelsius[1] + moment.cook.movedKelvin;
     if (
       celsius > ceiling + 1.5 &&
       truth.celsius > ceiling + 1.5 &&
@@ -281,6 +337,28 @@ class Watch {
   }
 }
 
+type Off = {
+  readonly trueCelsius: number;
+  readonly believedCelsius: number;
+  readonly takeOffCelsius: number;
+  readonly dialErrorKelvin: number;
+};
+
+const budgetOf = (off: Off | null, { cook, truth }: Rehearsal): Budget | null => {
+  if (off === null || truth.restCelsius === null || truth.dialErrorKelvin === null) return null;
+  const { trueCelsius, believedCelsius, takeOffCelsius, dialErrorKelvin } = off;
+  const { aimCelsius, todayCelsius } = cook.batch.target;
+  const reckoned = aimCelsius + cook.movedKelvin - takeOffCelsius;
+  return {
+    thermometer: -dialErrorKelvin,
+    estimate: trueCelsius + dialErrorKelvin - believedCelsius,
+    hands: believedCelsius - takeOffCelsius,
+    fingers: cook.movedKelvin,
+    climb: truth.restCelsius - trueCelsius - reckoned,
+    air: todayCelsius[0] - truth.windowCelsius[0],
+  };
+};
+
 const stageIndex = (stage: Stage): number =>
   stage === 'past hard crack' ? coldWaterOutcomes.length : coldWaterOutcomes.indexOf(stage);
 
@@ -303,6 +381,7 @@ export const run = (scenario: Scenario): Ran => {
     inStage: truth.restStage === scenario.recipe.target.feels,
     inWindow: rest >= truth.windowCelsius[0] && rest <= truth.windowCelsius[1],
     offKelvin: offWindow(rest, truth.windowCelsius),
+    budget: budgetOf(watch.off, rehearsal),
   };
 };
 

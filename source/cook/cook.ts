@@ -48,6 +48,10 @@ export type ColdWaterTest = {
   readonly celsius: number | null;
   /** How many since the pot came off, one after the other, felt like the recipe's own outcome. */
   readonly inARow: number;
+  /** The firmest that was felt so far, when it was first felt, and how many tests since then found it no firmer. */
+  readonly firmest: ColdWaterOutcome | null;
+  readonly firmestAt: number;
+  readonly noFirmer: number;
 };
 
 /** A physical act whose event was taken back: what is true now is not known. */

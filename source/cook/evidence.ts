@@ -1,5 +1,5 @@
 import { believe, carryOverNow, crossing, type Evidence, observe } from '../forecast/index.js';
-import type { ColdWaterOutcome } from '../sugar/stages.js';
+import { type ColdWaterOutcome, coldWaterOutcomes } from '../sugar/stages.js';
 import { headline } from './candy.js';
 import type { ColdWaterTest, Cook, Reading } from './cook.js';
 import type { CookEvent, Stamp } from './event.js';
@@ -185,6 +185,19 @@ const movedUp = (cook: Cook, outcome: ColdWaterOutcome, readCelsius: number | nu
   return Math.max(cook.takeOffCelsius, Math.min(wanted, most));
 };
 
+/** After a test that was past the mark: at least and at most so much sooner next time, kelvin. Our judgement. */
+const soonerKelvin = [1, 3] as const;
+
+/** A batch that water brings back is not cooked to the same mark again: what fingers felt past was read as right. */
+const movedDown = (cook: Cook): number => {
+  const { batch, takeOffCelsius, movedKelvin } = cook;
+  if (cook.readingsTaken === 0 || !cook.thermometer) return takeOffCelsius;
+  const believed = believe(cook.estimate, target(cook), cook.t, batch.curve, cook.hob)?.celsius;
+  const over = (believed ?? batch.target.aimCelsius) - batch.target.aimCelsius - movedKelvin;
+  const [least, most] = soonerKelvin;
+  return takeOffCelsius - Math.min(most, Math.max(least, over, 0), furthestKelvin + movedKelvin);
+};
+
 /** Counted while the pot stays off the ring; what fingers can't tell neither counts nor breaks it. */
 const inARow = (cook: Cook, outcome: ColdWaterTest['outcome']): number => {
   const last = cook.lastTest;
@@ -195,17 +208,33 @@ const inARow = (cook: Cook, outcome: ColdWaterTest['outcome']): number => {
   return verdict === 'there' ? before + 1 : 0;
 };
 
+/** Tests that find it no firmer, and since when. */
+const standing = (
+  { lastTest }: Cook,
+  outcome: ColdWaterTest['outcome'],
+  t: number,
+): Pick<ColdWaterTest, 'firmest' | 'firmestAt' | 'noFirmer'> => {
+  const firmest = lastTest?.firmest ?? null;
+  const isFirmer =
+    outcome !== 'unsure' &&
+    (firmest === null || coldWaterOutcomes.indexOf(outcome) > coldWaterOutcomes.indexOf(firmest));
+  return isFirmer
+    ? { firmest: outcome, firmestAt: t, noFirmer: 0 }
+    : { firmest, firmestAt: lastTest?.firmestAt ?? t, noFirmer: (lastTest?.noFirmer ?? 0) + 1 };
+};
+
 export const afterTest = (cook: Cook, outcome: ColdWaterTest['outcome'], t: number): Cook => {
   const last = cook.lastReading;
   const celsius = cook.thermometer && last !== null && t - last.t <= sameMomentSeconds ? last.celsius : null;
   const tested = {
     ...cook,
-    lastTest: { t, outcome, celsius, inARow: inARow(cook, outcome) },
+    lastTest: { t, outcome, celsius, inARow: inARow(cook, outcome), ...standing(cook, outcome, t) },
     nearSince: cook.nearSince ?? (firm.includes(outcome) ? t : null),
   };
   if (outcome === 'unsure') return tested;
   const noted = noteEvidence(tested, { kind: 'cold water', t, outcome });
-  const takeOffCelsius = movedUp(noted, outcome, celsius);
+  const takeOffCelsius =
+    judge(cook, outcome) === 'past' ? movedDown(noted) : movedUp(noted, outcome, celsius);
   return {
     ...noted,
     takeOffCelsius,

@@ -39,6 +39,8 @@ export type Moment = {
   readonly before: Advice;
   readonly after: Advice;
   readonly truth: Truth;
+  /** As it stands afterwards. */
+  readonly cook: Cook;
 };
 
 export type Rehearsal = {
@@ -93,7 +95,7 @@ export const rehearse = (options: RehearsalOptions): Rehearsal => {
     const read = interpret(typed, before);
     if (read.kind === 'queried') {
       queried.push(typed);
-      onTyped?.({ typed, t, event: null, before, after: before, truth: table.truth() });
+      onTyped?.({ typed, t, event: null, before, after: before, truth: table.truth(), cook });
       return;
     }
     person.typed(intent, typed, before);
@@ -102,7 +104,7 @@ export const rehearse = (options: RehearsalOptions): Rehearsal => {
       return;
     }
     const event = happen(read);
-    onTyped?.({ typed, t, event, before, after: advised(), truth: table.truth() });
+    onTyped?.({ typed, t, event, before, after: advised(), truth: table.truth(), cook });
   };
 
   for (let moment = 0; moment < mostMoments && t < longestSeconds; moment++) {

@@ -51,8 +51,10 @@ const troubleActs: Readonly<Record<string, readonly Act[]>> = {
   'trouble.stiff.1': ['oven'],
 };
 
+const errorOf = (dial: TrueDial, at: number): number => dial.offsetKelvin + dial.stretch * (at - 95);
+
 const shownBy = (dial: TrueDial, believed: number, at: number, noise: number): Shown => {
-  const celsius = believed + dial.offsetKelvin + dial.stretch * (at - 95) + dial.noiseSdKelvin * noise;
+  const celsius = believed + errorOf(dial, at) + dial.noiseSdKelvin * noise;
   return { value: Math.round(fromCelsius(celsius, dial.unit)), unit: dial.unit };
 };
 
@@ -296,6 +298,7 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
       pouredAt,
       middleAtHandsCelsius: middleAtHands,
       middleCelsius: slab?.middleCelsius() ?? null,
+      dialErrorKelvin: conditions.dial === null ? null : errorOf(conditions.dial, pot.state().celsius),
       ranOver,
       grained,
       highestCelsius: highest,

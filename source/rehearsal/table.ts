@@ -34,6 +34,8 @@ export type Truth = {
   /** The hottest place when hands went in for the first time. */
   readonly middleAtHandsCelsius: number | null;
   readonly middleCelsius: number | null;
+  /** What the pot's thermometer shows too much here, beyond its known correction, kelvin; null without one. */
+  readonly dialErrorKelvin: number | null;
   readonly ranOver: boolean;
   readonly grained: boolean;
   readonly highestCelsius: number;

@@ -1,10 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { deadEnds } from '../../bench/give-up.js';
 import { naive, type Ran, run, scenarioOf } from '../../bench/scenario.js';
-import type { Advice } from '../../source/cook/advice.js';
-import { advise } from '../../source/cook/advise.js';
-import type { Cook } from '../../source/cook/cook.js';
-import { interpret } from '../../source/cook/interpret.js';
-import { fold, step } from '../../source/cook/step.js';
 
 /** The bench has hundreds: `npm run bench:scenarios`. */
 const cooks = 60;
@@ -41,9 +37,7 @@ describe(`${cooks} cooks by a simulated person who follows the advice`, () => {
     expect(share(plain, ({ inStage }) => inStage)).toBeGreaterThanOrEqual(0.95);
   });
 
-  // Not reached: 92 % of these, 91 % of 520 in the bench. By cold water alone one test of fingers that take half a stage
-  // for its neighbour ends the boil, mostly short of the window; and a knob turned up near the end can't be called back.
-  it.fails('all together, land in the stage in at least 95 %', () => {
+  it('all together, land in the stage in at least 95 %', () => {
     expect(share(ran, ({ inStage }) => inStage)).toBeGreaterThanOrEqual(0.95);
   });
 
@@ -54,35 +48,13 @@ describe(`${cooks} cooks by a simulated person who follows the advice`, () => {
   });
 });
 
-/** What somebody types who only wants to end it safely. */
-const wordToEnd = (advice: Advice): string => {
-  const { question, canBeDone, typing } = advice;
-  if (question !== null)
-    return question.answers.find((one) => one === 'yes' || one.endsWith('off')) ?? question.safe;
-  const [open] = typing.openTroubles;
-  return canBeDone || open === undefined ? 'done' : `over ${open}`;
-};
-
-/** Given up, and then led to the end: the phase in which that comes to rest. */
-const givenUp = (state: Cook): string => {
-  let cook = state;
-  let t = cook.t;
-  for (let turn = 0; turn < 60 && advise(cook, t).phase !== 'over'; turn++) {
-    t = Math.max(t, advise(cook, t).waits?.until ?? t);
-    const advice = advise(cook, t);
-    const read = interpret(turn === 0 ? 'stop' : wordToEnd(advice), advice);
-    t += 5;
-    if (read.kind !== 'queried') cook = step(cook, { ...read, seq: (cook.log.at(-1)?.seq ?? 0) + 1, t });
-  }
-  return advise(cook, t).phase;
-};
-
 describe('no dead end', () => {
   it('every state can be given up safely, from wherever it stands', () => {
-    for (const one of ran.slice(0, 12)) {
-      const { log } = one.rehearsal.cook;
-      for (let length = 2; length < log.length; length += 9)
-        expect(givenUp(fold(log.slice(0, length))), `${named(one)}, after ${length} events`).toBe('over');
-    }
+    const stuck = ran.flatMap((one, index) =>
+      deadEnds(one.rehearsal.cook.log, 60, 2 + index).map(
+        (length) => `${named(one)}, after ${length} events`,
+      ),
+    );
+    expect(stuck).toEqual([]);
   });
 });

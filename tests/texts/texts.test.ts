@@ -22,7 +22,8 @@ const cooks = recipeNames.flatMap((recipe) => {
   const off = new Play({ recipe, from: 'boil' }).type('pot off');
   const hot = new Play({ recipe, from: 'boil' }).reads(60, 150);
   const slab = new Play({ recipe, from: 'fold' });
-  return [boil, off, hot, slab].map(({ cook }) => cook);
+  const blind = new Play({ recipe, from: 'boil' }).type('thermometer none');
+  return [boil, off, hot, slab, blind].map(({ cook }) => cook);
 });
 const responses = (hazard: Hazard): readonly string[] => [
   ...new Set(cooks.flatMap((cook) => responseOf(hazard, cook))),

@@ -12,7 +12,7 @@ import { stageShown } from '../readings.js';
 import { judge, type Verdict } from '../verdict.js';
 import type { View } from '../view.js';
 import type { EvidenceHazard } from './hazard.js';
-import { isStalled, risenWhileLeft } from './stalled.js';
+import { feltStanding, isStalled, risenWhileLeft } from './stalled.js';
 
 /** Nobody has said that the ring is off; before a setting was named it is on from the boil on, or once it was called done. */
 const ringMayBeOn = (cook: Cook): boolean =>
@@ -33,13 +33,19 @@ const rateOverSeconds = 45;
 const leastRateSeconds = 5;
 
 /** Kelvin per second up to the last reading, over at least 45 s where there are readings enough; null with fewer than two. */
-export const rateOfRise = (cook: Cook): number | null => {
-  const { lastReading, readBefore } = cook;
+export const rateOfRise = ({
+  lastReading,
+  readBefore,
+}: Pick<Cook, 'lastReading' | 'readBefore'>): number | null => {
   if (lastReading === null) return null;
   const since = readBefore.findLast(({ t }) => t <= lastReading.t - rateOverSeconds) ?? readBefore[0];
   if (since === undefined || lastReading.t - since.t < leastRateSeconds) return null;
   return (lastReading.celsius - since.celsius) / (lastReading.t - since.t);
 };
+
+/** The same up to the reading before: a digit typed wrongly runs away alone. */
+const rateBefore = ({ readBefore }: Cook): number | null =>
+  rateOfRise({ lastReading: readBefore.at(-1) ?? null, readBefore: readBefore.slice(0, -1) });
 
 const readingEvidence = ({ cook }: View): Message | null =>
   cook.lastReading === null
@@ -85,8 +91,14 @@ const readsAbove = (cook: Cook, celsius: number): boolean =>
   cook.lastReading !== null && cook.lastReading.celsius >= celsius;
 
 /** Past the take-off on the ring, and rising faster than `kelvinPerSecond`. */
-const runsAway = (cook: Cook, kelvinPerSecond: number): boolean =>
+const runsOn = (cook: Cook, kelvinPerSecond: number): boolean =>
   !potIsOff(cook) && readsAbove(cook, cook.takeOffCelsius) && (rateOfRise(cook) ?? 0) > kelvinPerSecond;
+
+/** Near before the last reading, and fast. One that jumps asks for the pot to come off all the same. */
+const runsAway = (cook: Cook): boolean =>
+  runsOn(cook, runawayRate) &&
+  (cook.readBefore.at(-1)?.celsius ?? Number.NEGATIVE_INFINITY) >= cook.takeOffCelsius - nearKelvin &&
+  (rateBefore(cook) ?? 0) > nearEndRate;
 
 const lastVerdict = (cook: Cook): Verdict | null => {
   const outcome = cook.lastTest?.outcome;
@@ -95,7 +107,8 @@ const lastVerdict = (cook: Cook): Verdict | null => {
 
 const testDisagrees = ({ cook }: View): boolean => {
   const test = cook.lastTest;
-  if (test === null || test.outcome === 'unsure' || test.celsius === null) return false;
+  // A thermometer that was put away disagrees with nobody.
+  if (test === null || test.outcome === 'unsure' || test.celsius === null || !cook.thermometer) return false;
   return Math.abs(stageDistance(stageShown(cook, test.celsius), test.outcome)) > 1;
 };
 
@@ -121,8 +134,8 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
     respondWithinSeconds: 15,
     source:
       'above 150 °C in a pulled-taffy cook scorching is close (our judgement); Hall 1912: beware above 300 °F with a small quantity',
-    raise: ({ cook }) => readsAbove(cook, scorchLimitCelsius) || runsAway(cook, runawayRate),
-    clear: ({ cook }) => !readsAbove(cook, scorchLimitCelsius - 5) && !runsAway(cook, calmRate),
+    raise: ({ cook }) => readsAbove(cook, scorchLimitCelsius) || runsAway(cook),
+    clear: ({ cook }) => !readsAbove(cook, scorchLimitCelsius - 5) && !runsOn(cook, calmRate),
     evidence: readingEvidence,
   },
   {
@@ -166,7 +179,7 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
     raisedBy: 'evidence',
     level: 'soon',
     signal: 'WARNING',
-    response: ['hazard.unattended.1'],
+    response: (cook) => [cook.thermometer ? 'hazard.unattended.1' : 'hazard.unattended.blind'],
     respondWithinSeconds: 60,
     source: 'common practice: attended always; the minutes are our judgement',
     arises: (cook) => (onTheHeat(cook) ? silentAt(cook) : null),
@@ -183,7 +196,9 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
     source: 'trade practice: slow the heat for the last degrees; the rate is our judgement',
     // Near by this reading: what only warms up again after a pause is not near.
     raise: ({ cook }) =>
-      readsAbove(cook, cook.takeOffCelsius - nearKelvin) &&
+      readsAbove(cook, Math.min(cook.takeOffCelsius, cook.batch.target.takeOffCelsius) - nearKelvin) &&
+      // At the take-off it comes off: turning down is no answer any more.
+      !readsAbove(cook, cook.takeOffCelsius) &&
       !potIsOff(cook) &&
       (rateOfRise(cook) ?? 0) > nearEndRate,
     clear: ({ cook }) => potIsOff(cook) || (rateOfRise(cook) ?? 0) < calmRate,
@@ -202,8 +217,9 @@ export const evidenceHazards: readonly EvidenceHazard[] = [
     raise: ({ cook }) => isStalled(cook),
     clear: ({ cook }) => !isStalled(cook),
     evidence: ({ cook }) => {
-      const risen = risenWhileLeft(cook) ?? risenWhileLeft(cook, 120);
-      return risen === null ? null : message('evidence.stalled', { seconds: risen.seconds });
+      const seconds =
+        feltStanding(cook) ?? (risenWhileLeft(cook) ?? risenWhileLeft(cook, 120))?.seconds ?? null;
+      return seconds === null ? null : message('evidence.stalled', { seconds });
     },
   },
   {

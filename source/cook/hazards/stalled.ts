@@ -43,10 +43,21 @@ export const risenWhileLeft = (cook: Cook, overSeconds: number = slow.seconds): 
   return { kelvin, seconds };
 };
 
+/** By cold water alone: so many tests over so long that find it no firmer, with the burner left as it is. Our judgement. */
+const felt = { tests: 2, seconds: 480 } as const;
+
+/** Seconds over which fingers have found it no firmer; null where it cooks on, or a thermometer tells. */
+export const feltStanding = ({ lastTest, heat, thermometer, readingsTaken }: Cook): number | null => {
+  if ((thermometer && readingsTaken > 0) || lastTest === null || lastTest.noFirmer < felt.tests) return null;
+  const seconds = lastTest.t - Math.max(lastTest.firmestAt, heat?.t ?? 0);
+  return seconds > felt.seconds ? seconds : null;
+};
+
 /** It stands on the heat and does not get hotter: too little heat to boil on. */
 export const isStalled = (cook: Cook): boolean => {
   if (headline(cook) !== 'boil' || potIsOff(cook) || cook.lidOn?.on === true || cook.heat?.level === 0)
     return false;
+  if (feltStanding(cook) !== null) return true;
   const risen = risenWhileLeft(cook);
   const lately = risenWhileLeft(cook, falling.seconds);
   return (

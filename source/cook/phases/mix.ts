@@ -1,6 +1,8 @@
+import { checksOf, thermometerFor } from '../../kitchen/air.js';
 import { measuredAmount } from '../../recipe/amount.js';
 import type { Ingredient } from '../../recipe/recipe.js';
 import { type Message, message } from '../../texts/message.js';
+import type { Cook } from '../cook.js';
 import type { View } from '../view.js';
 import { heatPause } from './gates.js';
 import { type Phase, step } from './phase.js';
@@ -25,6 +27,10 @@ export const amountOf = (one: Ingredient): Message => {
 
 const inGroups = (view: View, groups: readonly (keyof typeof order)[]): readonly Message[] =>
   groups.flatMap((group) => cold(view).filter(order[group]).map(amountOf));
+
+/** Held in boiling water, today or by the kitchen file: without an altitude that told of the air, and asking again tells no more. */
+const wasBoiled = ({ batch, checks }: Cook): boolean =>
+  checksOf(thermometerFor(batch.kitchen, 'pot'), checks).boilsShownCelsius !== null;
 
 export const mix: Phase = {
   id: 'mix',
@@ -62,7 +68,7 @@ export const mix: Phase = {
       ],
     }),
     step('mix.thermometer', {
-      wanted: (cook) => cook.thermometer && cook.batch.dial.basis === 'taken as right',
+      wanted: (cook) => cook.thermometer && cook.batch.dial.basis === 'taken as right' && !wasBoiled(cook),
       values: ({ batch }) => ({ waterBoilsCelsius: batch.air.waterBoilsCelsius }),
     }),
     heatPause,

@@ -26,6 +26,8 @@ export const readRule =
   ({ advice }) => {
     const due = advice.nextReadingSeconds;
     const isAsked = warns(advice, 'unattended') || (due !== null && due <= 2);
+    if (isAsked && self.table.dial() === null && warns(advice, 'unattended'))
+      return self.say('there', quick, 'ok unattended');
     return isAsked ? { key: 'read', seconds: self.pace(self.habits.readsIn), type: typeDial(self) } : null;
   };
 

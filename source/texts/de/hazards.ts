@@ -88,6 +88,7 @@ export const deHazards = {
   'hazard.unattended.cause': 'Nichts getippt, Topf auf dem Herd',
   'hazard.unattended.does': 'Sirup läuft unbemerkt davon',
   'hazard.unattended.1': 'Jemand an den Topf, oder Hitze aus. Dann tipp eine Ablesung ein.',
+  'hazard.unattended.blind': 'Jemand an den Topf, oder Hitze aus. Dann ok tippen.',
   'hazard.heat-left-on.cause': 'Die leere Kochstelle ist noch an',
   'hazard.heat-left-on.does': 'sie verbrennt, wer sich aufstützt',
   'hazard.heat-left-on.1': 'Schalt sie aus.',

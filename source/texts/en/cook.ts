@@ -120,9 +120,9 @@ export const cookTexts = {
   'mix.roles.pull':
     'Who will pull? Type "hands visitors", "hands bare" (practised adults), "hands gloved" or "hands children".',
   'mix.thermometer.say': (_v: { waterBoilsCelsius: number }, p: Printer) =>
-    `Hold the thermometer in boiling water and type what it shows: boils ${p.unit === 'F' ? '203f' : '95c'}.`,
+    `Hold the thermometer in boiling water and type what it shows: boils ${p.thermometerUnit === 'F' ? '203f' : '95c'}.`,
   'mix.thermometer.why': (v: { waterBoilsCelsius: number }, p: Printer) =>
-    `Here water boils at ${p.degrees(v.waterBoilsCelsius)}. Ice water works too (ice ${p.unit === 'F' ? '33f' : '0.5c'}). No time for it: done.`,
+    `Here water boils at ${p.degrees(v.waterBoilsCelsius)}. Ice water works too (ice ${p.thermometerUnit === 'F' ? '33f' : '0.5c'}). No time for it: done.`,
   'mix.thermometer.shout': 'CHECK THE\nDIAL',
   'heat.pause.say': (_v: { alone: boolean; neededLitres: number }) =>
     'Read this aloud. All true? Answer yes.',
@@ -332,7 +332,7 @@ export const cookTexts = {
   'fold.add.shout': 'FOLD THIS IN\nTOOLS ONLY',
   'hands.measure.say': (v: MiddleValues, p: Printer) => {
     if (v.middleCelsius === null)
-      return `Measure the middle of the mass and type it: middle ${p.unit === 'F' ? '115f' : '46c'}.`;
+      return `Measure the middle of the mass and type it: middle ${p.thermometerUnit === 'F' ? '115f' : '46c'}.`;
     return v.againSeconds === null
       ? `Middle ${p.degrees(v.middleCelsius)}: still too hot. Fold with tools, measure again in a few minutes.`
       : `Middle ${p.degrees(v.middleCelsius)}: still too hot. Tools only; measure again ${v.againSeconds < 8 ? 'now' : `in ${p.time(v.againSeconds)}`}.`;
@@ -515,7 +515,7 @@ export const cookTexts = {
   ) => {
     const read = v.of === 'middle' ? `Middle ${p.degrees(v.celsius)}` : p.dial(v.celsius);
     const last = v.lastCelsius === null ? '' : `, after ${p.dialNumber(v.lastCelsius)}`;
-    const other = p.unit === 'F' ? 'c' : 'f';
+    const other = p.thermometerUnit === 'F' ? 'c' : 'f';
     const reasons: Readonly<Record<string, string>> = {
       'out of range': `${read} is not what syrup or candy can have.`,
       jump: `${read}${last}: faster than a hob can heat.`,

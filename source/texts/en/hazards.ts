@@ -90,6 +90,7 @@ export const hazardTexts = {
   'hazard.unattended.cause': 'No word while the pot is on',
   'hazard.unattended.does': 'syrup runs away unseen',
   'hazard.unattended.1': 'Someone at the pot, or the heat off. Then type a reading.',
+  'hazard.unattended.blind': 'Someone at the pot, or the heat off. Then type ok.',
   'hazard.heat-left-on.cause': 'The bare ring is still on',
   'hazard.heat-left-on.does': 'it burns whoever leans there',
   'hazard.heat-left-on.1': 'Turn it off.',
