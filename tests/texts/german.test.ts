@@ -31,7 +31,7 @@ describe('the German sentences', () => {
     const words = /\b(the|and|with|from|you|your|into|until|is|are|not|type|heat the)\b/;
     const unquoted = (text: string): string =>
       text
-        .replaceAll(/"[^"]*"|\{[^}]*\}|Better Homes and Gardens/g, '')
+        .replaceAll(/"[^"]*"|\{[^}]*\}|Better Homes and Gardens|On Food and Cooking/g, '')
         .replaceAll(/kettlehand [a-z .-]+/g, '');
     expect(strings.filter(([, , other]) => words.test(unquoted(other))).map(([id]) => id)).toEqual([]);
   });

@@ -44,7 +44,7 @@ const drops: Readonly<Record<Stage, string>> = {
 export const deHandout = {
   ...deLearned,
   ...deLabels,
-  'handout.own': ({ text }) => own(text),
+  'handout.own': ({ text }) => own(ingredientWord(text)),
   'handout.title': ({ name }) => `${own(name)}: selbst gemacht`,
   'handout.defer':
     'Wer die Aufsicht hat, die örtlichen Regeln für Küchen und Kinder, das Lebensmittelrecht und ausgebildete Erste Hilfe gehen allem auf dieser Seite vor.',
