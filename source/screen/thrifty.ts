@@ -2,7 +2,7 @@
 type Cell = { readonly sign: string; readonly style: string };
 type Row = readonly Cell[];
 
-const escape = '\u001b';
+const esc = '\u001b';
 /** How Ink begins a frame of which it knows the last: up to the first row. Then each row is passed over or rewritten. */
 const upwards = /^\u001b\[([1-9]\d*)A/;
 const passedOver = '\u001b[E';
@@ -43,7 +43,7 @@ const cellsOf = (row: string): Row | null => {
   let style = '';
   for (let at = 0; at < row.length; ) {
     const sign = row.charAt(at);
-    if (sign !== escape) {
+    if (sign !== esc) {
       if (!single.test(sign)) return null;
       cells.push({ sign, style });
       at += 1;
@@ -85,14 +85,14 @@ const difference = (before: Row, after: Row): string => {
     let end = at + 1;
     for (let next = end; next < after.length && next - end < worthAJump; next += 1)
       if (!same(before[next], after[next])) end = next + 1;
-    text += `${escape}[${at + 1}G${written(after.slice(at, end))}`;
+    text += `${esc}[${at + 1}G${written(after.slice(at, end))}`;
     at = end;
   }
   const isShorter = before.slice(after.length).some((cell) => !same(cell));
-  return isShorter ? `${text}${escape}[${after.length + 1}G${escape}[K` : text;
+  return isShorter ? `${text}${esc}[${after.length + 1}G${esc}[K` : text;
 };
 
-const down = (rows: number): string => (rows === 0 ? '' : rows === 1 ? passedOver : `${escape}[${rows}E`);
+const down = (rows: number): string => (rows === 0 ? '' : rows === 1 ? passedOver : `${esc}[${rows}E`);
 
 /**
  * Writes no more of a frame than what is new in it: Ink writes a row anew from end to end when one sign of it changed,
@@ -133,7 +133,7 @@ export class Thrift {
       const before = known[row] ?? null;
       const after = cellsOf(content);
       const isKnown = before !== null && after !== null && after.length <= columns;
-      const change = isKnown ? difference(before, after) : `${escape}[1G${content}${escape}[K`;
+      const change = isKnown ? difference(before, after) : `${esc}[1G${content}${esc}[K`;
       if (change !== '') {
         out += down(row - cursor) + change;
         cursor = row;
