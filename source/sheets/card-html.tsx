@@ -23,12 +23,21 @@ const Block = ({ list, say, kind }: { list: CardList; say: Say; kind: string }):
   </section>
 );
 
-const Page = ({ batch, run, say }: { batch: Batch; run: RunSheetInput | null; say: Say }): ReactElement => {
+const Page = ({
+  batch,
+  run,
+  printer,
+}: {
+  batch: Batch;
+  run: RunSheetInput | null;
+  printer: Printer;
+}): ReactElement => {
+  const say: Say = (said) => words(said, printer);
   const card = cardDocument(batch, run);
   const { off, numbers, stages, way, roles } = card;
   const measured = numbers.length > 0;
   return (
-    <html lang="en">
+    <html lang={printer.language}>
       <head>
         <meta charSet="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
@@ -129,4 +138,4 @@ const Page = ({ batch, run, say }: { batch: Batch; run: RunSheetInput | null; sa
 
 /** The card as one self-contained page that prints on one sheet of A4 or Letter. */
 export const cardHtml = (batch: Batch, run: RunSheetInput | null, printer: Printer): string =>
-  `<!doctype html>\n${renderToStaticMarkup(<Page batch={batch} run={run} say={(said) => words(said, printer)} />)}\n`;
+  `<!doctype html>\n${renderToStaticMarkup(<Page batch={batch} run={run} printer={printer} />)}\n`;

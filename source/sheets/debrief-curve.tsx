@@ -44,7 +44,7 @@ const Background = ({ story, frame, size, printer, y, plotWidth, plotHeight, say
   const names = spaced(
     [
       { celsius: story.batch.boil.startsCelsius, name: say(message('debrief.plot.boils')) },
-      ...frame.stages,
+      ...frame.stages.map(({ name, celsius }) => ({ name: say({ id: `stage.${name}` }), celsius })),
       ...(frame.handLimit === null
         ? []
         : [{ celsius: frame.handLimit, name: say(message('debrief.plot.for-hands')) }]),

@@ -4,7 +4,7 @@ import { isBefore } from '../cook/candy.js';
 import { handLimit } from '../cook/phases/gates.js';
 import type { TestTold } from '../lessons/reading-story.js';
 import type { Story } from '../lessons/story.js';
-import { coldWaterOutcomes, stages } from '../sugar/stages.js';
+import { coldWaterOutcomes, type Stage, stages } from '../sugar/stages.js';
 
 /** What the curve shows and between which ends; Celsius true, seconds since the opening. */
 export type CurveFrame = {
@@ -15,7 +15,7 @@ export type CurveFrame = {
   /** Above it the scale is finer: the whole way from the cold pot, and the last degrees still apart. */
   readonly breakCelsius: number;
   readonly window: Pair;
-  readonly stages: readonly { readonly name: string; readonly celsius: number }[];
+  readonly stages: readonly { readonly name: Stage; readonly celsius: number }[];
   readonly handLimit: number | null;
   readonly tests: readonly { readonly told: TestTold; readonly celsius: number }[];
 };

@@ -68,7 +68,7 @@ const Page = ({
   const frame = curveFrame(story);
   const title = say(sheet.title);
   return (
-    <html lang="en">
+    <html lang={printer.language}>
       <head>
         <meta charSet="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />

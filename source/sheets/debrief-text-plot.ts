@@ -72,7 +72,7 @@ const labels = (frame: CurveFrame, story: Story, printer: Printer) => {
   set(left, row(ceiling), printer.dialNumber(ceiling));
   set(left, row(floor), printer.dialNumber(floor));
   for (const { name, celsius } of frame.stages) {
-    set(right, row(celsius), `- ${name}`);
+    set(right, row(celsius), `- ${words({ id: `stage.${name}` }, printer)}`);
     set(left, row(celsius), printer.dialNumber(celsius));
   }
   if (frame.handLimit !== null) {

@@ -79,7 +79,7 @@ const Page = ({ batch, printer }: { batch: Batch; printer: Printer }): ReactElem
   const say: Say = (said) => words(said, printer);
   const { title, about, lead, sections, foot } = handoutOf(batch);
   return (
-    <html lang="en">
+    <html lang={printer.language}>
       <head>
         <meta charSet="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />

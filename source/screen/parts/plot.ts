@@ -53,7 +53,10 @@ const syrupSubject = (ctx: Context, trace: Trace): Subject => {
     from: last < boil ? Math.floor((last - 1) / coldStep) * coldStep : boil,
     to: hottest + roomAbove,
     number: printer.dialNumber,
-    names: stages.map((stage) => ({ celsius: facts.stageFromCelsius[stage], name: stage })),
+    names: stages.map((stage) => ({
+      celsius: facts.stageFromCelsius[stage],
+      name: ctx.say({ id: `stage.${stage}` }),
+    })),
     band: facts.window,
     bandName: ctx.say(message('screen.target')),
     ahead: trace.ahead,
