@@ -188,13 +188,7 @@ class Watch {
     this.#ringLeftOn(moment);
     if (event === null) return;
     this.#heardAt = t;
-    if (before.temperature !== null && before.forecast !== null && event.kind === 'pot' && !event.on)
-      this.#off = {
-        trueCelsius: moment.truth.celsius,
-        believedCelsius: before.temperature.celsius,
-        takeOffCelsius: before.forecast.takeOffCelsius,
-        dialErrorKelvin: moment.truth.dialErrorKelvin ?? 0,
-      };
+    if (event.kind === 'pot' && !event.on) this.#off = offBy(moment);
     if (event.kind === 'done' && event.step === 'pour.pour') this.#pouredAt = t;
     if (event.kind === 'done' && event.step === 'flavour.sink') this.#ringOff = true;
     if (['heat', 'pot', 'lid', 'water', 'trouble', 'cold water', 'undo'].includes(event.kind))
@@ -343,6 +337,17 @@ type Off = {
   readonly takeOffCelsius: number;
   readonly dialErrorKelvin: number;
 };
+
+/** Null where it came off by feel. */
+const offBy = ({ before: { temperature, forecast }, truth }: Moment): Off | null =>
+  temperature === null || forecast === null
+    ? null
+    : {
+        trueCelsius: truth.celsius,
+        believedCelsius: temperature.celsius,
+        takeOffCelsius: forecast.takeOffCelsius,
+        dialErrorKelvin: truth.dialErrorKelvin ?? 0,
+      };
 
 const budgetOf = (off: Off | null, { cook, truth }: Rehearsal): Budget | null => {
   if (off === null || truth.restCelsius === null || truth.dialErrorKelvin === null) return null;
