@@ -46,19 +46,20 @@ const help = (ctx: Context, width: number): readonly Line[] => {
   const nameOf = ({ shownAs, key }: KeyRow): string =>
     shownAs === undefined ? key : ctx.say(message(shownAs as 'key.space'));
   const shownKeys = keyTable.filter((row) => now.has(row));
-  const keyColumn = Math.max(7, ...shownKeys.map((row) => nameOf(row).length + 2));
-  const entries = shownKeys.map((row): Line => {
-    const name = nameOf(row);
-    const text = ctx.say(message(row.text as 'key.done'));
-    const word = row.word === '' || row.word === text ? '' : `  ${row.word}`;
-    const shown = padded(`${text}${word}`.slice(0, half - keyColumn), half - keyColumn);
-    return [span(padded(` ${name}`, keyColumn), 'key'), span(shown, 'plain')];
-  });
-  const rows = Math.ceil(entries.length / 2);
-  const columns = Array.from(
-    { length: rows },
-    (_, index): Line => [...(entries[index] ?? []), ...(entries[index + rows] ?? [])],
-  );
+  const rows = Math.ceil(shownKeys.length / 2);
+  const column = (keys: readonly KeyRow[]): readonly Line[] => {
+    const keyCells = Math.max(7, ...keys.map((row) => nameOf(row).length + 2));
+    const textCells = half - keyCells;
+    return keys.map((row): Line => {
+      const text = ctx.say(message(row.text as 'key.done'));
+      const both = row.word === '' || row.word === text ? text : `${text}  ${row.word}`;
+      // The words stand below as well: half of one would be none.
+      const fits = both.length < textCells ? both : text.slice(0, textCells - 1);
+      return [span(padded(` ${nameOf(row)}`, keyCells), 'key'), span(padded(fits, textCells), 'plain')];
+    });
+  };
+  const [left, right] = [column(shownKeys.slice(0, rows)), column(shownKeys.slice(rows))];
+  const columns = left.map((line, index): Line => [...line, ...(right[index] ?? [])]);
   const typed = flow(
     typedWords.map((word): Line => [span(word, 'plain')]),
     width,

@@ -102,8 +102,7 @@ export const deDebrief = {
   'debrief.lead.given-up': (v, p) => `Aufgegeben nach ${p.time(v.seconds)}; ${wentWrong(v, p)}.`,
 
   'debrief.heading.curve': 'Die Kurve',
-  'debrief.forecast.unheld':
-    'Er kam vor seiner Zeit vom Herd, also lässt sich die Vorhersage nicht an dem messen, was kam.',
+  'debrief.forecast.unheld': 'Er kam vor seiner Zeit vom Herd: die Vorhersage ist nicht zu messen.',
   'debrief.heading.forecast': 'Was die Vorhersage sagte',
   'debrief.heading.result': 'Was daraus wurde',
   'debrief.heading.phases': 'Minuten',

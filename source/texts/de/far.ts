@@ -5,7 +5,7 @@ const inMinutes = (seconds: number): number => Math.floor(seconds / 60);
 
 /** What is written for an eye two metres away, and around the curve. */
 export const deFar = {
-  'key.view': 'Fern- oder Nahsicht',
+  'key.view': 'fern oder nah',
   'key.view.far': 'Fernsicht',
   'key.view.near': 'Nahsicht',
   'key.plot': 'Kurve',

@@ -16,10 +16,10 @@ export const deScreen = {
   'key.test': 'Wasserprobe',
   'key.felt': 'gefühlt',
   'key.heat': 'Hitze',
-  'key.pot': 'Topf ab oder auf',
+  'key.pot': 'Topf ab/auf',
   'key.pot.off': 'Topf ab',
   'key.pot.on': 'Topf auf',
-  'key.lid': 'Deckel auf oder ab',
+  'key.lid': 'Deckel auf/ab',
   'key.lid.off': 'Deckel ab',
   'key.lid.on': 'Deckel auf',
   'key.middle': 'Kern messen',
@@ -29,7 +29,7 @@ export const deScreen = {
   'key.over': 'vorbei',
   'key.trouble': 'Problem',
   'key.undo': 'zurück',
-  'key.bell': 'Klingel an oder aus',
+  'key.bell': 'Klingel an/aus',
   'key.bell.off': 'Klingel aus',
   'key.bell.on': 'Klingel an',
   'key.words': 'Wörter tippen',
@@ -48,6 +48,16 @@ export const deScreen = {
   'key.list.troubled': 'wenn ein Problem offen ist',
   'key.list.undoable': 'wenn sich etwas zurücknehmen lässt',
   'key.list.step': 'wenn ein Schritt darauf wartet',
+
+  // Welche Skala zuerst gelesen wird.
+  'key.scale': '°C oder °F zuerst',
+  'key.scale.C': '°C zuerst',
+  'key.scale.F': '°F zuerst',
+  'scale.now': ({ shown: first, bare }) =>
+    first === bare
+      ? `°${first} zuerst, wie am Thermometer.`
+      : `°${first} zuerst. Eine bloße Zahl bleibt °${bare}; ${first === 'C' ? '114c' : '238f'} ist °${first}.`,
+  'scale.differs': ({ shown: first, bare }) => `°${first} zuerst; Thermometer und getippte Zahlen °${bare}`,
 
   // Choosers.
   'choose.test': 'Wie fühlte es sich an? Ein Buchstabe.',
