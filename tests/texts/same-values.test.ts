@@ -178,7 +178,8 @@ const playAll = (): void => {
 /** Sentences whose numbers are those of German habit or law. */
 const otherNumbers = new Set(['plan.note.pot', 'hazard.choking.1']);
 /** Their values are sentences or words said before, or what a source or a person wrote. */
-const carriesWords = /^(lines\.|shelf\.(source|title)|run\.say|handout\.own|debrief\.remark|debrief\.warning|compare\.text|rehearsal\.(phase|warning|change\.late))/;
+const carriesWords =
+  /^(lines\.|shelf\.(source|title)|run\.say|handout\.own|debrief\.remark|debrief\.warning|compare\.text|rehearsal\.(phase|warning|change\.late))/;
 /** Names of works and units alone: what is the same in both. */
 const mayBeSame =
   /^(yaml\.place|event\.(reading|weigh)|plan\.(title|card|dial)|card\.(title|date|number|from|off)|run\.at|screen\.clock|shelf\.title|choose\.|watch\.stage\.word|plan\.written|ingredient)/;
