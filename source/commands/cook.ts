@@ -14,6 +14,7 @@ import { feedFrom } from '../session/feed-from.js';
 import { machineClock } from '../session/machine.js';
 import { cookOf, type Started, startKept } from '../session/start.js';
 import { type Message, message } from '../texts/message.js';
+import { clockOf } from './clock-habit.js';
 import { terminalFlags, terminalSettings } from './console-settings.js';
 import { type Host, hasLeft, type Left } from './host.js';
 import { fail } from './io.js';
@@ -184,7 +185,8 @@ export const run = async (argv: readonly string[], world: World): Promise<number
   const [recipe = exampleRecipe, extra] = given;
   if (extra !== undefined)
     return fail(world, 2, message('command.too-many', { found: extra, command: 'cook' }));
-  const asked = readRun({ at: text(options.at) }, machineClock.wall());
+  const clock = options.at === undefined ? null : await clockOf(world);
+  const asked = readRun({ at: text(options.at) }, machineClock.wall(), clock);
   if ('problem' in asked) return fail(world, 2, asked.problem);
   const feed = text(options.feed);
   const refused = await feedRefused(feed);

@@ -12,6 +12,7 @@ import { lockPath } from '../journal/journal.js';
 import { type CookSummary, journalPath, listBounds, listCooks } from '../journal/list.js';
 import { cookOf } from '../session/start.js';
 import { type Message, message } from '../texts/message.js';
+import { clockOf } from './clock-habit.js';
 import { cooks } from './cooks.js';
 import { cooksFolder, findCookOrRehearsal, findId, rehearsalsFolder } from './cooks-shelf.js';
 import type { ExitCode } from './io.js';
@@ -110,6 +111,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
     },
     {
       language: world.language,
+      clock: (await clockOf(world)) ?? undefined,
       out: world.out,
       err: world.err,
       folder,

@@ -3,6 +3,7 @@ import { parcelVersion, readParcel, writeParcel } from '../journal/parcel.js';
 import { nearest } from '../recipe/items.js';
 import { type Compared, compareJson, compareText, mostCompared } from '../sheets/debrief-compare.js';
 import { type Message, message, words } from '../texts/message.js';
+import { wallDate } from '../units/wall-clock.js';
 import type { FoundCook } from './cooks-shelf.js';
 import { tell } from './debrief.js';
 import { type CommandIo, type ExitCode, fail, plainIn } from './io.js';
@@ -42,14 +43,6 @@ export type CooksIo = CommandIo & {
 
 const say = (said: Message, io: CooksIo): string => words(said, plainIn(io));
 const failed = (io: CooksIo, { problem, wrongUse }: Problem): ExitCode => fail(io, wrongUse ? 2 : 1, problem);
-
-/** Date and minute as people write them, in the time zone of this machine. */
-export const dateOf = (iso: string): string | null => {
-  const date = new Date(iso);
-  if (Number.isNaN(date.getTime())) return null;
-  const pad = (value: number): string => String(value).padStart(2, '0');
-  return `${date.getFullYear()}-${pad(date.getMonth() + 1)}-${pad(date.getDate())} ${pad(date.getHours())}:${pad(date.getMinutes())}`;
-};
 
 const stateOf = ({ opened, isOver }: CookSummary): 'finished' | 'unfinished' | 'damaged' => {
   if (opened === null) return 'damaged';
@@ -96,7 +89,7 @@ const list = async (options: CooksOptions, io: CooksIo): Promise<ExitCode> => {
   for (const cook of cooks) {
     const cells = [
       cook.id.padEnd(width),
-      say(message('cooks.date', { date: dateOf(cook.startedAt) }), io),
+      say(message('cooks.date', { date: wallDate(cook.startedAt, io.clock === '12h') }), io),
       say(message('cooks.recipe', { name: cook.recipeName }), io),
       say(message('cooks.state', { state: stateOf(cook), rehearsal: cook.isRehearsal }), io),
     ];
@@ -152,7 +145,7 @@ const remove = async (given: readonly string[], options: CooksOptions, io: Cooks
     const question = message('cooks.delete.ask', {
       id: summary.id,
       recipe: summary.recipeName,
-      date: dateOf(summary.startedAt),
+      date: wallDate(summary.startedAt, io.clock === '12h'),
     });
     const answer = await io.ask(say(question, io));
     if (answer === null) return fail(io, 2, message('cooks.delete.needs-yes', { id: summary.id }));

@@ -1,4 +1,5 @@
 import { message } from '../texts/message.js';
+import { clockOf } from './clock-habit.js';
 import { findCookOrRehearsal } from './cooks-shelf.js';
 import { type DebriefFormat, debrief, debriefFormats } from './debrief.js';
 import { type ExitCode, fail } from './io.js';
@@ -35,6 +36,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
   const formats: readonly DebriefFormat[] = debriefFormats.filter((format) => flag(given[format]));
   return debrief(formats, {
     language: world.language,
+    clock: (await clockOf(world)) ?? undefined,
     out: world.out,
     err: world.err,
     // The last column stays free: some terminals wrap there.

@@ -3,10 +3,13 @@ import { type Message, message, words } from '../texts/message.js';
 import type { Language } from '../units/language.js';
 import type { Printer } from '../units/printer.js';
 import { printer } from '../units/printer.js';
+import type { ClockHabit } from '../units/wall-clock.js';
 
 /** Where a command writes, whole texts, each ending in a newline; and what it is read in: English where nothing is said. */
 export type CommandIo = {
   readonly language?: Language | undefined;
+  /** How times of day are read; left out where neither kitchen nor locale says. */
+  readonly clock?: ClockHabit | undefined;
   out(text: string): void;
   err(text: string): void;
 };

@@ -1,4 +1,5 @@
 import { message } from '../texts/message.js';
+import { localeClock } from './clock-habit.js';
 import { type ExitCode, fail } from './io.js';
 import { namedKitchen, recipeNames, shelfOf } from './named.js';
 import { flag, parse, text } from './options.js';
@@ -88,6 +89,7 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
       language: world.language,
       out: world.out,
       err: world.err,
+      localeClock: () => (given.at === undefined ? null : localeClock(world.env)),
       readRecipe: () => findRecipe(recipe, shelfOf(world)),
       readKitchen: () => namedKitchen(text(given.kitchen), world),
       taught: (kitchen) => taughtKitchen(kitchen, world),

@@ -6,6 +6,7 @@ import { cardText } from '../sheets/card.js';
 import type { RunSheetInput } from '../sheets/run-sheet.js';
 import { message } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
+import type { ClockHabit } from '../units/wall-clock.js';
 import type { PlanOptions, Read } from './plan-options.js';
 import { noticeFor, readBatches, readStart, type Start } from './start-time.js';
 
@@ -17,7 +18,11 @@ type Asked = {
 };
 
 /** What the command line says of the run: null where no time is given. `now` in milliseconds of the wall clock. */
-export const readRun = (options: PlanOptions, now: number): Read<Asked | null> => {
+export const readRun = (
+  options: PlanOptions,
+  now: number,
+  clock: ClockHabit | null = null,
+): Read<Asked | null> => {
   const { at, batches, alone, card, html } = options;
   if (html && !card) return { problem: message('run.bad.alone', { option: 'html' }) };
   const count = readBatches(batches);
@@ -26,7 +31,7 @@ export const readRun = (options: PlanOptions, now: number): Read<Asked | null> =
     const option = batches !== undefined ? 'batches' : alone ? 'alone' : null;
     return option === null ? { value: null } : { problem: message('run.bad.alone', { option }) };
   }
-  const start = readStart(at, now);
+  const start = readStart(at, now, clock);
   return 'problem' in start
     ? start
     : { value: { start: start.value, batches: count.value, crew: alone ? 'alone' : 'several', now } };

@@ -14,6 +14,7 @@ import { runSheetJson, runSheetText } from '../sheets/run-sheet.js';
 import { message } from '../texts/message.js';
 import { jsonText } from '../units/escape.js';
 import { type Printer, printer } from '../units/printer.js';
+import type { ClockHabit } from '../units/wall-clock.js';
 import { type CommandIo, type ExitCode, fail, failFile, type NamedText } from './io.js';
 import { type PlanOptions, readPlace, readWant } from './plan-options.js';
 import { cardOf, readRun, runOf } from './plan-run.js';
@@ -28,6 +29,8 @@ export type PlanIo = CommandIo & {
   readKitchen(): Promise<NamedText | null>;
   /** The kitchen with what earlier cooks taught of it; left out: nothing is known of any. */
   taught?(kitchen: Kitchen): Promise<Kitchen>;
+  /** How times of day are read where this person lives; null: not known. */
+  localeClock?(): ClockHabit | null;
   /** Milliseconds of the wall clock; the machine's where it is not given. */
   wall?(): number;
 };
@@ -57,6 +60,8 @@ const printerFor = ({ dial, kitchen }: Batch, { language }: CommandIo): Printer 
     weights: kitchen.weights,
     toShownCelsius: (celsius) => dial.toShownCelsius(celsius),
   });
+
+const clockFor = ({ clock }: Kitchen, io: PlanIo): ClockHabit | null => clock ?? io.localeClock?.() ?? null;
 
 /** A size that was asked for and would foam over the pot is not planned: the size that fits is said instead. */
 const foamsOver = (batch: Batch, io: CommandIo): ExitCode | null => {
@@ -91,7 +96,7 @@ export const plan = async (options: PlanOptions, io: PlanIo): Promise<ExitCode> 
   if ('problem' in place) return fail(io, 2, place.problem);
   const want = readWant(options, place.value.potLitres);
   if ('problem' in want) return fail(io, 2, want.problem);
-  const asked = readRun(options, io.wall?.() ?? machineClock.wall());
+  const asked = readRun(options, io.wall?.() ?? machineClock.wall(), clockFor(kitchen, io));
   if ('problem' in asked) return fail(io, 2, asked.problem);
   const read = recipeFrom(await io.readRecipe(), io);
   if (typeof read === 'number') return read;

@@ -7,6 +7,7 @@ import {
   surpriseNames,
 } from '../rehearsal/surprises.js';
 import { type Message, message } from '../texts/message.js';
+import type { ClockHabit } from '../units/wall-clock.js';
 import { flag, text } from './options.js';
 import { readStart, type Start } from './start-time.js';
 
@@ -54,9 +55,13 @@ const surpriseOf = (given: string | undefined, seed: number): SurpriseName | nul
 const isMessage = (value: unknown): value is Message =>
   typeof value === 'object' && value !== null && 'id' in value;
 
-const startOf = (given: string | undefined, now: number): Start | null | Message => {
+const startOf = (
+  given: string | undefined,
+  now: number,
+  clock: ClockHabit | null,
+): Start | null | Message => {
   if (given === undefined) return null;
-  const start = readStart(given, now);
+  const start = readStart(given, now, clock);
   return 'problem' in start ? start.problem : start.value;
 };
 
@@ -64,6 +69,7 @@ const startOf = (given: string | undefined, now: number): Start | null | Message
 export const readRehearseOptions = (
   given: Readonly<Record<string, unknown>>,
   now: number,
+  clock: ClockHabit | null = null,
 ): RehearseOptions | Message => {
   const seed = seedOf(text(given.seed), now % 100_000);
   if (isMessage(seed)) return seed;
@@ -71,7 +77,7 @@ export const readRehearseOptions = (
   if (isMessage(pace)) return pace;
   const surprise = surpriseOf(text(given.surprise), seed);
   if (isMessage(surprise)) return surprise;
-  const at = startOf(text(given.at), now);
+  const at = startOf(text(given.at), now, clock);
   if (isMessage(at)) return at;
   const [auto, headless, json] = [flag(given.auto), flag(given.headless), flag(given.json)];
   if (headless && !auto) return message('rehearsal.bad.headless');

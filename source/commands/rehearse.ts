@@ -14,6 +14,7 @@ import { linesOf } from '../session/lines-in.js';
 import { machineClock } from '../session/machine.js';
 import { startKept } from '../session/start.js';
 import { message, words } from '../texts/message.js';
+import { clockOf } from './clock-habit.js';
 import { type ConsoleHostOptions, exitCodes, terminalFlags, terminalSettings } from './console-settings.js';
 import { printerOf } from './cook-printer.js';
 import { rehearsalsFolder } from './cooks-shelf.js';
@@ -212,7 +213,8 @@ export const run = async (argv: readonly string[], world: World): Promise<number
   const [recipe = exampleRecipe, extra] = given;
   if (extra !== undefined)
     return fail(world, 2, message('command.too-many', { found: extra, command: 'rehearse' }));
-  const options = readRehearseOptions(flags, machineClock.wall());
+  const clock = flags.at === undefined ? null : await clockOf(world);
+  const options = readRehearseOptions(flags, machineClock.wall(), clock);
   if ('id' in options) return fail(world, 2, options);
   const loaded = await load(recipe, text(flags.kitchen), world);
   if (typeof loaded === 'number') return loaded;

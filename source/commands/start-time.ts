@@ -4,7 +4,7 @@ import { paceOf } from '../batch/run-sheet-pace.js';
 import { mostBatches } from '../batch/run-sheet-plan.js';
 import type { PullTime } from '../sheets/run-sheet.js';
 import { message } from '../texts/message.js';
-import { parseWallTime, type WallTime } from '../units/wall-clock.js';
+import { type ClockHabit, parseWallTime, type WallTime } from '../units/wall-clock.js';
 import type { Read } from './plan-options.js';
 
 /** When the pulling is, on this machine's calendar. */
@@ -26,13 +26,16 @@ const secondOfDay = (date: Date): number =>
 
 const pad = (value: number): string => String(value).padStart(2, '0');
 
-/** `--at`: a time of day that is still to come; `now` in milliseconds of the wall clock. */
-export const readStart = (typed: string, now: number): Read<Start> => {
+/**
+ * `--at`: a time of day that is still to come; `now` in milliseconds of the wall clock. Printed back as this person
+ * reads times; where nobody said, as it was typed.
+ */
+export const readStart = (typed: string, now: number, clock: ClockHabit | null = null): Read<Start> => {
   const time = parseWallTime(typed);
   if (time === null) return { problem: message('run.bad.time', { found: typed }) };
   const date = dateFor(time, new Date(now));
   const at = secondOfDay(date);
-  const { twelve } = time;
+  const twelve = clock === null ? time.twelve : clock === '12h';
   if (date.getTime() <= now)
     return { problem: message('run.bad.past', { at, twelve, ago: (now - date.getTime()) / 1000 }) };
   return {

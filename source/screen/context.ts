@@ -20,6 +20,8 @@ export type Context = {
   readonly signs: Signs;
   /** A message in words that this terminal can show. */
   say(message: Message): string;
+  /** The same with the other scale behind each temperature. */
+  sayBoth(message: Message): string;
   /** Any other text that this terminal can show. */
   show(text: string): string;
 };
@@ -31,6 +33,7 @@ export const contextOf = (shown: Shown, { ascii }: Script): Context => {
     ascii,
     signs: ascii ? asciiSigns : unicodeSigns,
     say: (message) => show(words(message, shown.printer)),
+    sayBoth: (message) => show(words(message, shown.printer.inBoth())),
     show,
   };
 };

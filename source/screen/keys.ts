@@ -4,6 +4,7 @@ import { message, type TextId, words } from '../texts/message.js';
 import { printer } from '../units/printer.js';
 import type { Facts } from './facts.js';
 import type { ChooserId } from './input/choosers.js';
+import { type ScaleChoice, switched } from './scales.js';
 import { type ViewChoice, viewShown } from './views.js';
 
 /** What a key looks at to know what it means. */
@@ -11,7 +12,7 @@ export type Situation = {
   readonly advice: Advice;
   readonly facts: Facts;
   /** What was asked for by key; only names of keys depend on it. */
-  readonly input?: { readonly view: ViewChoice | null };
+  readonly input?: { readonly view: ViewChoice | null; readonly scale: ScaleChoice };
 };
 
 /** What a key does: it types a word, or opens something in which a word is chosen or completed. */
@@ -22,7 +23,7 @@ export type Act =
   | { readonly kind: 'begin'; readonly text: string }
   /** Another view of the same cook, and back. */
   | { readonly kind: 'view'; readonly view: 'far' | 'plot' }
-  | { readonly kind: 'help' | 'bell' | 'leave' };
+  | { readonly kind: 'help' | 'bell' | 'scale' | 'leave' };
 
 type When =
   | 'always'
@@ -214,6 +215,15 @@ export const keyTable: readonly KeyRow[] = [
     act: () => ({ kind: 'view', view: 'plot' }),
     rank: 6,
     leadsBack: (situation) => isSeen('plot', situation),
+  },
+  {
+    key: 'd',
+    word: 'show c',
+    text: 'key.scale',
+    textNow: ({ advice, input }) => `key.scale.${switched(input?.scale ?? null, advice)}`,
+    when: 'always',
+    act: () => ({ kind: 'scale' }),
+    rank: 12,
   },
   { key: 's', word: 'skip', text: 'key.skip', when: 'rehearsed', act: () => type('skip'), rank: 3 },
   { key: 'z', word: 'pause', text: 'key.pause', when: 'rehearsed', act: () => type('pause'), rank: 3 },

@@ -4,6 +4,7 @@ import type { Session } from '../session/session.js';
 import { type Message, message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
 import { linesBetween, wrapped } from './lines.js';
+import { type ScaleChoice, scaleSaid, scaleTyped } from './scales.js';
 
 export type LineModeOptions = {
   readonly session: Pick<Session, 'type' | 'advice' | 'now' | 'onSaving' | 'onGap'>;
@@ -35,6 +36,8 @@ export class LineMode {
   #before: Advice | null = null;
   #timer: NodeJS.Timeout | null = null;
   #fedAt = Number.NEGATIVE_INFINITY;
+  /** The scale that was asked for; null: the thermometer's. */
+  #scale: ScaleChoice = null;
   readonly #options: LineModeOptions;
 
   constructor(options: LineModeOptions) {
@@ -77,7 +80,15 @@ export class LineMode {
     const { session } = this.#options;
     if (typed === '') return;
     if (typed === 'help' || typed === '?') {
-      this.#say(message('line.help', { words: typedWords }));
+      this.#say(message('line.help', { words: [...typedWords, 'show c', 'show f'] }));
+      return;
+    }
+    const scale = scaleTyped(typed);
+    if (scale !== null) {
+      const advice = session.advice();
+      this.#scale = scale;
+      this.#say(scaleSaid(scale, advice), '    ');
+      this.#show(advice, true);
       return;
     }
     const outcome = await session.type(typed);
@@ -92,7 +103,7 @@ export class LineMode {
   /** Nothing is written for a reading that changes nothing. */
   #fed(said: readonly Message[]): void {
     const advice = this.#options.session.advice();
-    const printer = this.#options.printerNow();
+    const printer = this.#printer();
     const meaning = advice.now - this.#fedAt < fedSeconds || advice.readAt === null ? null : advice.meaning;
     const isNews = linesBetween(this.#before, advice, printer).length > 0;
     if ((said.length > 0 || meaning !== null) && this.#options.prompts) this.#options.write('\n');
@@ -107,7 +118,7 @@ export class LineMode {
 
   /** Append what is new, and wake when the advice changes by itself. */
   #show(advice: Advice, answered: boolean): void {
-    const printer = this.#options.printerNow();
+    const printer = this.#printer();
     const lines = linesBetween(this.#before, advice, printer, { answered });
     // Nobody asked for this: it must not stand behind what is being typed.
     if (!answered && lines.length > 0 && this.#before !== null && this.#options.prompts)
@@ -133,8 +144,13 @@ export class LineMode {
     this.#timer.unref();
   }
 
+  #printer(): Printer {
+    const printer = this.#options.printerNow();
+    return this.#scale === null ? printer : printer.inScale(this.#scale);
+  }
+
   #say(said: Message, mark = ''): void {
-    this.#line(`${mark}${words(said, this.#options.printerNow())}`);
+    this.#line(`${mark}${words(said, this.#printer())}`);
   }
 
   #line(line: string): void {

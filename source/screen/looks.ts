@@ -77,6 +77,7 @@ const inAscii: Readonly<Record<string, string>> = {
   '½': '1/2',
   '¼': '1/4',
   '…': '...',
+  '·': '/',
 };
 
 const umlauts: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss' };

@@ -130,7 +130,7 @@ export class ConsoleModel {
       advice,
       facts: factsOf(cook),
       trace: this.#tracer.of(cook, advice),
-      printer: printerOf(cook, language),
+      printer: printerOf(cook, language, input.scale),
       input,
       events: lastEvents(cook),
       saving: session.saving,
@@ -158,7 +158,11 @@ export class ConsoleModel {
     const { advice, facts, input } = this.#shown;
     const { state, effects } = stepInput(input, event, at, { advice, facts });
     const answered = event.kind === 'key';
-    this.#shown = { ...this.#shown, input: state, rang: answered ? null : this.#shown.rang };
+    const printer =
+      state.scale === input.scale
+        ? this.#shown.printer
+        : printerOf(this.options.session.cook, this.options.language, state.scale);
+    this.#shown = { ...this.#shown, input: state, printer, rang: answered ? null : this.#shown.rang };
     for (const effect of effects) this.#carryOut(effect);
   }
 

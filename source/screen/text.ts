@@ -76,6 +76,12 @@ export const wrap = (line: Line, cells: number, hang = 0): readonly Line[] => {
   return lines;
 };
 
+/** The first of these that takes no more lines than the last, which is the shortest to say. */
+export const wrapWithin = (richer: Line, plain: Line, cells: number, hang = 0): readonly Line[] => {
+  const [rich, least] = [wrap(richer, cells, hang), wrap(plain, cells, hang)];
+  return rich.length <= least.length ? rich : least;
+};
+
 export const span = (text: string, look: Look = 'plain'): Span => ({ text, look });
 export const blank: Line = [];
 

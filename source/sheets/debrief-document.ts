@@ -2,6 +2,7 @@ import { usualRoomCelsius } from '../batch/candy.js';
 import { mostChanges } from '../lessons/changes.js';
 import type { Story } from '../lessons/story.js';
 import { type Message, message } from '../texts/message.js';
+import { wallDate } from '../units/wall-clock.js';
 
 /** A label and what stands beside it. */
 export type DebriefRow = { readonly label: Message; readonly value: Message };
@@ -266,22 +267,21 @@ const troubleTable = ({ troubles }: Story): DebriefTable => ({
   whenEmpty: null,
 });
 
-/** When it began, as people write it, in the time zone of this machine; null where it is not known. */
-const dateOf = (iso: string | null): string | null => {
-  const date = iso === null ? null : new Date(iso);
-  if (date === null || Number.isNaN(date.getTime())) return null;
-  const pad = (value: number): string => String(value).padStart(2, '0');
-  return `${date.getFullYear()}-${pad(date.getMonth() + 1)}-${pad(date.getDate())} ${pad(date.getHours())}:${pad(date.getMinutes())}`;
-};
-
 /** The story as headed parts, in the order in which it is read; `damage`: what the journal lost. */
-export const debriefDocument = (story: Story, damage: readonly Message[] = []): DebriefDocument => {
+export const debriefDocument = (
+  story: Story,
+  damage: readonly Message[] = [],
+  twelveHours = false,
+): DebriefDocument => {
   const { batch, cook, readings, startedAt, seconds, rehearsal, from, gaps, notes, changes } = story;
   return {
     title: message('debrief.title', { name: batch.recipe.name }),
     rehearsal: rehearsal ? message('debrief.rehearsal') : null,
     circumstances: [
-      message('debrief.when', { date: dateOf(startedAt), seconds }),
+      message('debrief.when', {
+        date: startedAt === null ? null : wallDate(startedAt, twelveHours),
+        seconds,
+      }),
       message('debrief.place', {
         altitudeMetres: batch.air.altitudeMetres,
         boils: batch.air.waterBoilsCelsius,

@@ -64,7 +64,7 @@ const Page = ({
   damage: readonly Message[];
 }): ReactElement => {
   const say: Say = (said) => words(said, printer);
-  const sheet = debriefDocument(story, damage);
+  const sheet = debriefDocument(story, damage, printer.twelveHours);
   const frame = curveFrame(story);
   const title = say(sheet.title);
   return (

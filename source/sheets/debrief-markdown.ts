@@ -25,7 +25,7 @@ const tableOf = (
 /** The debrief as Markdown with the curve in plain characters. */
 export const debriefMarkdown = (story: Story, printer: Printer, damage: readonly Message[] = []): string => {
   const say = (said: Message): string => plain(words(said, printer));
-  const sheet = debriefDocument(story, damage);
+  const sheet = debriefDocument(story, damage, printer.twelveHours);
   const plot = textPlot(story, printer);
   const banner = sheet.rehearsal === null ? [] : [`**${say(sheet.rehearsal)}**`, ''];
   const heading = (said: Message): string[] => ['', `## ${say(said)}`, ''];

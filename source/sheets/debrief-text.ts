@@ -60,7 +60,7 @@ export const debriefText = (
   columns = sheetColumns,
 ): string => {
   const say = (said: Message): string => words(said, printer);
-  const sheet = debriefDocument(story, damage);
+  const sheet = debriefDocument(story, damage, printer.twelveHours);
   const wide = Math.min(mostColumns, Math.max(sheetColumns, columns));
   const plot = textPlot(story, printer, wide);
   const cone = textCone(story, printer, wide);

@@ -97,15 +97,19 @@ const inCups = (cups: number, { cup, cups: several }: MeasureWords): string => {
   return whole === 0 ? `${nearestPart(rest)} ${cup}` : `${whole} ${nearestPart(rest)} ${several}`;
 };
 
+/** Of a teaspoon, by eighths: there quarters would be too coarse. */
+const smallSpoons: readonly (string | undefined)[] = ['', '1/8', '1/4', '3/8'];
+
 /** From a few grains to a bucket, by the measures of a US kitchen: "2 1/2 cups", "1 1/2 tbsp", "1/4 tsp". */
 export const householdVolume = (millilitres: number, language: Language = 'en'): string => {
   const words = measureWords[language];
   if (millilitres >= 0.23 * cupMillilitres) return inCups(millilitres / cupMillilitres, words);
   if (millilitres >= 0.95 * tablespoonMillilitres)
     return `${inQuarters(Math.round((2 * millilitres) / tablespoonMillilitres) / 2)} ${words.tablespoon}`;
-  if (millilitres >= 0.2 * teaspoonMillilitres)
-    return `${inQuarters(millilitres / teaspoonMillilitres)} ${words.teaspoon}`;
-  return millilitres >= 0.09 * teaspoonMillilitres ? `1/8 ${words.teaspoon}` : words.pinch;
+  const teaspoons = millilitres / teaspoonMillilitres;
+  if (teaspoons < 0.09) return words.pinch;
+  const small = smallSpoons[Math.max(1, Math.round(teaspoons * 8))] ?? inQuarters(teaspoons);
+  return `${small} ${words.teaspoon}`;
 };
 
 /** "2 quarts" or more: what a pot has to hold. */

@@ -1,6 +1,7 @@
 import { type Amount, householdAmount, inOunces, type Weights } from './household.js';
 import type { Language } from './language.js';
 import { fromCelsius, kelvinToFahrenheitSteps, otherUnit, type TemperatureUnit } from './temperature.js';
+import type { ClockHabit } from './wall-clock.js';
 import { clock, minute, time, whole, wordingIn } from './wording.js';
 
 export type { TemperatureUnit } from './temperature.js';
@@ -17,6 +18,8 @@ export type Habits = {
   readonly both?: boolean | undefined;
   /** Grams where nothing is said. */
   readonly weights?: Weights | undefined;
+  /** 24 hours where nothing is said. */
+  readonly clock?: ClockHabit | undefined;
   /** What the cook's thermometer shows (Celsius on its scale) when the syrup truly has `celsius`. */
   readonly toShownCelsius: (celsius: number) => number;
 };
@@ -30,6 +33,8 @@ export type Printer = {
   /** The scale of the thermometer, in which a bare number is read: another one never changes that. */
   readonly thermometerUnit: TemperatureUnit;
   readonly weights: Weights;
+  /** Times of day are said with am and pm. */
+  readonly twelveHours: boolean;
   /** The same habits in another language. */
   inLanguage(language: Language): Printer;
   /** The same habits with this scale first. */
@@ -101,6 +106,7 @@ export const printer = (habits: Habits): Printer => {
     unit,
     thermometerUnit: habits.unit,
     weights,
+    twelveHours: habits.clock === '12h',
     inLanguage: (other) => printer({ ...habits, language: other }),
     inScale: (shown) => printer({ ...habits, shown }),
     inBoth: () => printer({ ...habits, both: true }),

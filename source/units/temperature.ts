@@ -38,6 +38,10 @@ const unitWords: Readonly<Record<string, TemperatureUnit | null>> = {
   'degrees f': 'F',
 };
 
+/** "c", "°F", "celsius": the scale that is named; null for anything else. */
+export const parseScaleWord = (word: string): TemperatureUnit | null =>
+  unitWords[word.trim().toLowerCase()] ?? null;
+
 const plainNumber = /^[-+−]?(\d+([.,]\d*)?|[.,]\d+)/;
 
 /**

@@ -44,6 +44,16 @@ export const parseWallTime = (typed: string): WallTime | null => {
   return { hours, minutes, twelve, day };
 };
 
+const two = (value: number): string => String(value).padStart(2, '0');
+
+/** Date and time of day of an ISO instant as people write them, where this machine stands; null where it is none. */
+export const wallDate = (iso: string, twelve = false): string | null => {
+  const date = new Date(iso);
+  if (Number.isNaN(date.getTime())) return null;
+  const seconds = date.getHours() * 3600 + date.getMinutes() * 60;
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())} ${wallTime(seconds, twelve)}`;
+};
+
 const daySeconds = 86_400;
 
 /** A time of day as people write it, "14:05" or "2:05 pm"; seconds since midnight, of the day before or after too. */

@@ -1,5 +1,7 @@
 import { type Message, message } from '../../texts/message.js';
+import type { TemperatureUnit } from '../../units/temperature.js';
 import { actOf, type Situation } from '../keys.js';
+import { type ScaleChoice, scaleSaid, scaleTyped, switched } from '../scales.js';
 import { toggled, type ViewChoice } from '../views.js';
 import { type ChooserId, chooserNow, optionsOf } from './choosers.js';
 import type { Key } from './key.js';
@@ -22,6 +24,8 @@ export type InputState = {
   readonly bell: boolean;
   /** The view that was asked for; null: none yet. */
   readonly view: ViewChoice | null;
+  /** The scale that was asked for; null: the thermometer's. */
+  readonly scale: ScaleChoice;
   /** Said about what was typed; gone with the next key. */
   readonly notice: Message | null;
   /** Keys held back until it is known that they are no burst, in order; the first is always a command. */
@@ -71,6 +75,7 @@ export const startingInput = (options: { bell: boolean; step: string | null }): 
   leaving: false,
   bell: options.bell,
   view: null,
+  scale: null,
   notice: null,
   waiting: [],
   burstUntil: never,
@@ -97,6 +102,13 @@ const isCommand = (key: Key, { entry: shown }: InputState): boolean => {
 
 const still = (state: InputState): Stepped => ({ state, effects: [] });
 
+/** Another scale first, and what that does not change. */
+const inScale = (state: InputState, scale: TemperatureUnit, { advice }: Situation): InputState => ({
+  ...state,
+  scale,
+  notice: scaleSaid(scale, advice),
+});
+
 const act = (state: InputState, char: string, at: number, situation: Situation): Stepped => {
   const done = actOf(char, situation);
   if (done === null) return still(state);
@@ -111,6 +123,8 @@ const act = (state: InputState, char: string, at: number, situation: Situation):
       return still({ ...state, help: true });
     case 'bell':
       return still({ ...state, bell: !state.bell });
+    case 'scale':
+      return still(inScale(state, switched(state.scale, situation.advice), situation));
     case 'view':
       return still({ ...state, view: toggled(state.view, done.view, situation.advice.phase) });
     default:
@@ -145,12 +159,14 @@ const command = (state: InputState, char: string, at: number, situation: Situati
   return act(state, char, at, situation);
 };
 
-const enter = (state: InputState, at: number): Stepped => {
+const enter = (state: InputState, at: number, situation: Situation): Stepped => {
   const typed = state.entry?.text.trim() ?? '';
   const cleared = { ...state, entry: null };
   if (typed === '') return still(cleared);
   if (helpWords.includes(typed.toLowerCase())) return still({ ...cleared, help: true });
   if (leaveWords.includes(typed.toLowerCase())) return still({ ...cleared, leaving: true });
+  const scale = scaleTyped(typed);
+  if (scale !== null) return still(inScale(cleared, scale, situation));
   return { state: cleared, effects: [{ kind: 'type', typed, at, line: true }] };
 };
 
@@ -204,7 +220,7 @@ const handle = (before: InputState, key: Key, at: number, situation: Situation):
   }
   switch (key.kind) {
     case 'enter':
-      return enter(state, at);
+      return enter(state, at, situation);
     case 'backspace':
       return still(backspace(state));
     case 'escape':

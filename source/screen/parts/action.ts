@@ -5,7 +5,7 @@ import type { Context } from '../context.js';
 import { optionsOf } from '../input/choosers.js';
 import { questionShown } from '../keys.js';
 import type { Look } from '../looks.js';
-import { blank, flow, type Line, span, wrap } from '../text.js';
+import { blank, flow, type Line, span, wrap, wrapWithin } from '../text.js';
 
 /** How large the action is written: in block letters, or as one line in bold. */
 export type ShoutSize = LetterSize | 'line';
@@ -24,8 +24,12 @@ export const written = (
 
 const hint = ({ shown }: Context): Message => {
   const { typing } = shown.advice;
-  if (shown.input.entry?.of === 'words') return message('entry.takes');
-  return message(typing.bare === 'middle' ? 'entry.middle' : 'entry.reading', { unit: typing.unit });
+  const { entry } = shown.input;
+  if (entry?.of === 'words') return message('entry.takes');
+  const letter = /[cf]$/i.exec(entry?.text.trim() ?? '')?.[0]?.toUpperCase();
+  return message(typing.bare === 'middle' ? 'entry.middle' : 'entry.reading', {
+    unit: letter ?? typing.unit,
+  });
 };
 
 /** What is being typed, as large as the action, and below it exactly as it stands, with a cursor. */
@@ -114,7 +118,7 @@ export const action = (ctx: Context, options: ActionOptions): readonly Line[] | 
     ...top,
     ...reply(ctx, width),
     ...says(ctx, advice.say, advice.urgent ? 'alarm' : 'strong', width),
-    ...says(ctx, advice.why, 'faint', width),
+    ...wrapWithin([span(ctx.sayBoth(advice.why), 'faint')], [span(ctx.say(advice.why), 'faint')], width),
     ...gap(question(ctx, width)),
     ...gap(list),
     ...gap(cautions),

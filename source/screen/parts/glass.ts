@@ -1,8 +1,10 @@
 import { stages } from '../../sugar/stages.js';
 import { message } from '../../texts/message.js';
+import type { Printer } from '../../units/printer.js';
+import { otherUnit } from '../../units/temperature.js';
 import type { Context } from '../context.js';
 import type { Look } from '../looks.js';
-import { cut, type Line, padded, span } from '../text.js';
+import { cut, type Line, padded, span, widthOf } from '../text.js';
 
 export const glassWidth = (columns: number): number => (columns >= 110 ? 26 : 22);
 
@@ -10,7 +12,8 @@ export const glassWidth = (columns: number): number => (columns >= 110 ? 26 : 22
 type Scale = {
   readonly from: number;
   readonly to: number;
-  readonly number: (celsius: number) => string;
+  /** On the scale that is read first; `other`: on the other one. */
+  readonly number: (celsius: number, printer: Printer) => string;
   /** Lower bounds with their names. */
   readonly names: readonly { readonly celsius: number; readonly name: string }[];
   readonly band: readonly [low: number, high: number];
@@ -25,13 +28,13 @@ const roomBelow = 3;
 const roomAbove = 9;
 
 const syrupScale = (ctx: Context): Scale => {
-  const { facts, printer, advice, ghostCelsius } = ctx.shown;
+  const { facts, advice, ghostCelsius } = ctx.shown;
   const [low, high] = facts.window;
   const now = facts.reading?.celsius ?? null;
   return {
     from: Math.min(facts.startsCelsius, low - 12) - roomBelow,
     to: high + roomAbove,
-    number: printer.dialNumber,
+    number: (celsius, on) => on.dialNumber(celsius),
     names: stages.map((stage) => ({
       celsius: facts.stageFromCelsius[stage],
       name: ctx.say({ id: `stage.${stage}` }),
@@ -45,12 +48,12 @@ const syrupScale = (ctx: Context): Scale => {
 };
 
 const handScale = (ctx: Context): Scale => {
-  const { facts, printer } = ctx.shown;
+  const { facts } = ctx.shown;
   const { middle, middleKnown } = facts;
   return {
     from: middle.limitCelsius - 15,
     to: Math.max(90, middleKnown ? middle.celsius + 5 : 0),
-    number: (celsius) => printer.degrees(celsius).replace(/\s.*$/, ''),
+    number: (celsius, on) => on.degrees(celsius).replace(/\s.*$/, ''),
     names: [],
     band: [middle.limitCelsius - 15, middle.limitCelsius],
     bandName: ctx.say(message('screen.hands-limit')),
@@ -66,16 +69,40 @@ const scaleOf = (ctx: Context): Scale | null => {
   return phase === 'fold' || phase === 'pull' ? handScale(ctx) : null;
 };
 
-type Row = { number: string; numberLook: Look; axis: string; band: string; text: string; textLook: Look };
+type Row = {
+  number: string;
+  numberLook: Look;
+  axis: string;
+  band: string;
+  text: string;
+  textLook: Look;
+  /** The same number on the other scale, at the right edge. */
+  other: string;
+};
 
 /** Numbers closer than this many rows would blur. */
 const numberGap = 2;
+
+/** What a mark is, and its number on the other scale where both have room; its sign goes first. */
+const lastCells = ({ text, textLook, other }: Row, cells: number): Line => {
+  const room = cells - 1 - (text === '' ? 0 : widthOf(text) + 1);
+  const number = [other, other.replace(/\s.*$/, '')].find((one) => one !== '' && widthOf(one) <= room);
+  if (number === undefined) return [span(padded(cut(text, cells), cells), textLook)];
+  const left = cells - 1 - widthOf(number);
+  return [span(padded(text, left), textLook), span(`${number} `, 'faint')];
+};
 
 /** The column of glass; null in the phases in which no temperature matters any more. */
 export const glass = (ctx: Context, width: number, height: number): readonly Line[] | null => {
   const scale = scaleOf(ctx);
   if (scale === null) return null;
   const { signs } = ctx;
+  const own = ctx.shown.printer;
+  const other = own.inScale(otherUnit(own.unit));
+  const numbers = (celsius: number) => ({
+    number: scale.number(celsius, own),
+    other: scale.number(celsius, other),
+  });
   const perRow = (scale.to - scale.from) / height;
   const rowOf = (celsius: number): number =>
     Math.max(0, Math.min(height - 1, Math.floor((scale.to - celsius) / perRow)));
@@ -89,6 +116,7 @@ export const glass = (ctx: Context, width: number, height: number): readonly Lin
       band: inBand ? signs.band : '',
       text: '',
       textLook: 'faint',
+      other: '',
     };
   });
   const put = (row: number, change: Partial<Row>): void => {
@@ -105,7 +133,8 @@ export const glass = (ctx: Context, width: number, height: number): readonly Lin
   if (here !== null) {
     const sign = here < scale.from ? signs.below : here > scale.to ? signs.above : signs.here;
     put(rowOf(here), {
-      number: scale.number(here),
+      ...numbers(here),
+      other: ctx.show(`${scale.number(here, other)} °${other.unit}`),
       numberLook: 'strong',
       axis: sign,
       text: scale.hereName,
@@ -129,18 +158,20 @@ export const glass = (ctx: Context, width: number, height: number): readonly Lin
   });
   for (const celsius of band) {
     const row = rowOf(celsius);
-    if (rows[row]?.number === '') put(row, { number: scale.number(celsius), numberLook: 'plain' });
+    if (rows[row]?.number === '') put(row, { ...numbers(celsius), numberLook: 'plain' });
   }
   for (const { celsius } of names) {
     const row = rowOf(celsius);
-    if (inside(celsius) && isFree(row)) put(row, { number: scale.number(celsius) });
+    if (inside(celsius) && isFree(row)) put(row, numbers(celsius));
   }
+  if (rows[0]?.number === '') put(0, { number: ctx.show(`°${own.unit}`), other: ctx.show(`°${other.unit}`) });
   const textCells = width - 11;
   return rows.map((row) => [
     span(row.number.padStart(4), row.numberLook),
     span(` ${row.axis} `, row.axis === signs.axis ? 'faint' : 'plain'),
     span(padded(row.band, 2), 'plain'),
     span(' '),
-    span(padded(cut(row.text, textCells), textCells + 1), row.textLook),
+    ...lastCells(row, textCells),
+    span(' '),
   ]);
 };

@@ -46,10 +46,15 @@ export const phasesNow = (ctx: Context): Line => [
 
 /** What is out of the ordinary about this cook, and the bell for the eye. Usually almost empty. */
 export const badges = (ctx: Context, columns: number): Line => {
-  const { advice, facts, saving, input, rang, waiting } = ctx.shown;
+  const { advice, facts, saving, input, rang, waiting, printer } = ctx.shown;
   const marks: Span[] = [];
   if (advice.rehearsal) marks.push(span(` ${ctx.say(message('screen.rehearsal'))} `, 'caution block'));
   if (advice.drift !== null) marks.push(span(ctx.say(message('drift', advice.drift)), 'plain'));
+  // A number on the screen must not be taken for one on the thermometer.
+  if (printer.unit !== advice.typing.unit && advice.phase !== 'over')
+    marks.push(
+      span(ctx.say(message('scale.differs', { shown: printer.unit, bare: advice.typing.unit })), 'strong'),
+    );
   if (!saving.saving)
     marks.push(span(` ${ctx.say(message('screen.not-saved', { count: saving.heldCount }))} `, 'alarm block'));
   if (waiting) marks.push(span(ctx.say(message('screen.wait')), 'plain'));

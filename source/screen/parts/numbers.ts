@@ -1,11 +1,17 @@
 import { message } from '../../texts/message.js';
+import { otherUnit } from '../../units/temperature.js';
 import { blockLetters, type LetterSize } from '../block-letters.js';
 import type { Context } from '../context.js';
 import type { Look } from '../looks.js';
-import { cut, type Line, lineWidth, padded, type Span, span } from '../text.js';
+import { cut, type Line, lineWidth, padded, type Span, span, widthOf } from '../text.js';
 
-/** A number to be read from two metres, its unit and what it is. */
-type Big = { readonly text: string; readonly label: string; readonly look: Look };
+/** A number to be read from two metres, its unit and what it is; `richer`: the label with the other scale in it. */
+type Big = {
+  readonly text: string;
+  readonly label: string;
+  readonly richer?: string;
+  readonly look: Look;
+};
 
 const withoutUnit = (text: string): string => text.replace(/\s*°?[CF]$/, '').trim();
 
@@ -16,16 +22,20 @@ const syrupNumbers = (ctx: Context): readonly Big[] => {
   const ago = reading === null ? null : advice.now - reading.t;
   const seconds = advice.forecast?.takeOffSeconds.typical ?? null;
   const range = printer.dialSpan(low, high);
-  const unit = range.slice(withoutUnit(range).length).trim();
+  const other = printer.inScale(otherUnit(printer.unit));
+  const read = ctx.say(message('screen.big.now', { ago }));
+  const target = ctx.show(`${ctx.say(message('screen.big.target'))} °${printer.unit}`);
   return [
     {
       text: reading === null ? '---' : printer.dialNumber(reading.celsius),
-      label: ctx.say(message('screen.big.now', { ago })),
+      label: read,
+      ...(reading === null ? {} : { richer: `${ctx.show(other.dial(reading.celsius))}, ${read}` }),
       look: reading === null ? 'faint' : 'strong',
     },
     {
       text: ctx.show(withoutUnit(range)),
-      label: `${ctx.say(message('screen.big.target'))} ${ctx.show(unit)}`,
+      label: target,
+      richer: ctx.show(`${target} · ${other.dialSpan(low, high)}`),
       look: 'plain',
     },
     advice.offTheHeat
@@ -43,15 +53,21 @@ const handNumbers = (ctx: Context): readonly Big[] => {
   const { middle, middleKnown } = facts;
   const running = advice.timers.find((one) => one.until !== null && !one.due);
   const limit = printer.degrees(middle.limitCelsius);
+  const other = printer.inScale(otherUnit(printer.unit));
+  const below = ctx.show(`${ctx.say(message('screen.big.limit'))} °${printer.unit}`);
   return [
     {
       text: middleKnown ? withoutUnit(printer.degrees(middle.celsius)) : '---',
       label: ctx.say(message('screen.big.middle')),
+      ...(middleKnown
+        ? { richer: ctx.show(`${ctx.say(message('screen.big.middle'))} · ${other.degrees(middle.celsius)}`) }
+        : {}),
       look: middleKnown ? 'strong' : 'faint',
     },
     {
       text: withoutUnit(limit),
-      label: `${ctx.say(message('screen.big.limit'))} ${ctx.show(limit.slice(withoutUnit(limit).length).trim())}`,
+      label: below,
+      richer: ctx.show(`${below} · ${other.degrees(middle.limitCelsius)}`),
       look: 'plain',
     },
     ...(running === undefined || running.until === null
@@ -95,9 +111,11 @@ const beside = (
       const text = letters[index - (height - letters.length)] ?? '';
       return span(padded(text, cells[nth] ?? 0), big.look);
     });
-  const labels: Line = bigs.map((big, nth) =>
-    span(padded(cut(big.label, (cells[nth] ?? gap) - gap), cells[nth] ?? 0), 'faint'),
-  );
+  const labels: Line = bigs.map((big, nth) => {
+    const room = (cells[nth] ?? gap) - gap;
+    const { label, richer = label } = big;
+    return span(padded(cut(widthOf(richer) <= room ? richer : label, room), cells[nth] ?? 0), 'faint');
+  });
   return [...Array.from({ length: height }, (_, index) => row(index)), labels];
 };
 

@@ -2,7 +2,7 @@ import type { Countdown } from '../../cook/advice.js';
 import { type Message, message, type TextId } from '../../texts/message.js';
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Context } from '../context.js';
-import { blank, flow, type Line, type Span, span, wrap } from '../text.js';
+import { blank, flow, type Line, type Span, span, wrap, wrapWithin } from '../text.js';
 
 /** A bar that does not lie: filled by whole and part cells to the very share, never more. */
 export const bar = (ctx: Context, fraction: number, cells: number): readonly Span[] => {
@@ -38,9 +38,15 @@ export const progress = (ctx: Context, width: number): Line => {
   ];
 };
 
-const labelled = (ctx: Context, label: Message, text: Message, width: number): readonly Line[] => {
-  const head = ctx.say(label).padEnd(7);
-  return wrap([span(head, 'faint'), span(ctx.say(text), 'plain')], width, 7);
+const labelled = (ctx: Context, name: Message, text: Message, width: number): readonly Line[] => {
+  const head = ctx.say(name).padEnd(7);
+  const label = span(head, 'faint');
+  return wrapWithin(
+    [label, span(ctx.sayBoth(text), 'plain')],
+    [label, span(ctx.say(text), 'plain')],
+    width,
+    7,
+  );
 };
 
 export const nextAndWatch = (ctx: Context, width: number): readonly Line[] => {

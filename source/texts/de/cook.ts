@@ -111,9 +111,9 @@ export const deCook = {
   'mix.roles.pull':
     'Wer zieht? Tipp "hands visitors" (zum ersten Mal), "hands bare" (geübt), "hands gloved" (Handschuhe) oder "hands children" (Kinder).',
   'mix.thermometer.say': (_v, p) =>
-    `Halt das Thermometer in kochendes Wasser und tipp, was es zeigt: boils ${p.unit === 'F' ? '203f' : '95c'}.`,
+    `Halt das Thermometer in kochendes Wasser und tipp, was es zeigt: boils ${p.thermometerUnit === 'F' ? '203f' : '95c'}.`,
   'mix.thermometer.why': (v, p) =>
-    `Hier kocht Wasser bei ${p.degrees(v.waterBoilsCelsius)}. Eiswasser geht auch (ice ${p.unit === 'F' ? '33f' : '0.5c'}). Keine Zeit: done.`,
+    `Hier kocht Wasser bei ${p.degrees(v.waterBoilsCelsius)}. Eiswasser geht auch (ice ${p.thermometerUnit === 'F' ? '33f' : '0.5c'}). Keine Zeit: done.`,
   'mix.thermometer.shout': 'THERMOMETER\nPRÜFEN',
   'heat.pause.say': (_v) => 'Lies das laut vor. Stimmt alles? Antworte yes (ja).',
   'heat.pause.why': 'Halt vor der Hitze: ab jetzt ist der Topf heißer als alles andere im Raum.',
@@ -320,7 +320,7 @@ export const deCook = {
   'fold.add.shout': 'EINFALTEN\nNUR WERKZEUG',
   'hands.measure.say': (v, p) => {
     if (v.middleCelsius === null)
-      return `Miss den Kern der Masse und tipp ihn: middle ${p.unit === 'F' ? '115f' : '46c'}.`;
+      return `Miss den Kern der Masse und tipp ihn: middle ${p.thermometerUnit === 'F' ? '115f' : '46c'}.`;
     return v.againSeconds === null
       ? `Kern ${p.degrees(v.middleCelsius)}: noch zu heiß. Falte mit Werkzeug, miss in ein paar Minuten wieder.`
       : `Kern ${p.degrees(v.middleCelsius)}: noch zu heiß. Nur Werkzeug; miss ${v.againSeconds < 8 ? 'jetzt' : `in ${p.time(v.againSeconds)}`} wieder.`;
@@ -488,7 +488,7 @@ export const deCook = {
   'reading.doubt.ask': (v, p) => {
     const read = v.of === 'middle' ? `Kern ${p.degrees(v.celsius)}` : p.dial(v.celsius);
     const last = v.lastCelsius === null ? '' : ` nach ${p.dialNumber(v.lastCelsius)}`;
-    const other = p.unit === 'F' ? 'c' : 'f';
+    const other = p.thermometerUnit === 'F' ? 'c' : 'f';
     const reasons: Readonly<Record<string, string>> = {
       'out of range': `${read} kann weder Sirup noch Bonbon haben.`,
       'too hot so soon': `${read} bei der ersten Ablesung ist heißer, als es jetzt sein sollte.`,

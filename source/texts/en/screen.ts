@@ -48,6 +48,17 @@ export const screenTexts = {
   'key.list.undoable': 'something can be taken back',
   'key.list.step': 'a step waits for it',
 
+  // The scale that is read first.
+  'key.scale': '°C or °F first',
+  'key.scale.C': '°C first',
+  'key.scale.F': '°F first',
+  'scale.now': ({ shown: first, bare }: { shown: 'C' | 'F'; bare: 'C' | 'F' }) =>
+    first === bare
+      ? `°${first} first, as on the thermometer.`
+      : `°${first} first. A bare number is still °${bare}; type ${first === 'C' ? '114c' : '238f'} for °${first}.`,
+  'scale.differs': ({ shown: first, bare }: { shown: 'C' | 'F'; bare: 'C' | 'F' }) =>
+    `°${first} first; thermometer and typed numbers °${bare}`,
+
   // Choosers.
   'choose.test': 'What did it feel like? One letter.',
   'choose.heat': 'What is the heat at? One letter.',
