@@ -8,6 +8,8 @@ export type Look =
   /** Act now: a word on a block, and its sentence. */
   | 'alarm block'
   | 'alarm'
+  /** The same in large letters. */
+  | 'alarm letters'
   /** Know now, act soon. */
   | 'caution block'
   | 'caution'

@@ -20,6 +20,7 @@ export const monochrome: Paints = {
   due: block,
   'alarm block': block,
   alarm: { bold: true },
+  'alarm letters': { bold: true },
   'caution block': block,
   caution: { bold: true },
   entry: { bold: true },
@@ -30,6 +31,7 @@ const sixteen: Paints = {
   ...monochrome,
   due: { bold: true, color: 'black', backgroundColor: 'yellow' },
   'alarm block': { bold: true, color: 'whiteBright', backgroundColor: 'red' },
+  'alarm letters': { bold: true, color: 'whiteBright', backgroundColor: 'red' },
   'caution block': { bold: true, color: 'black', backgroundColor: 'yellow' },
 };
 
@@ -38,6 +40,8 @@ const anyBackground: Paints = {
   ...monochrome,
   due: { bold: true, color: '#000000', backgroundColor: '#ffc400' },
   'alarm block': { bold: true, color: '#ffffff', backgroundColor: '#960018' },
+  // No red is far enough from every dark and every light background, for all eyes.
+  'alarm letters': { bold: true, color: '#ffffff', backgroundColor: '#960018' },
   'caution block': { bold: true, color: '#000000', backgroundColor: '#ffc400' },
 };
 
@@ -47,12 +51,14 @@ const many: Readonly<Record<Background, Paints>> = {
     ...anyBackground,
     faint: { color: '#b2b2b2' },
     alarm: { bold: true, color: '#ff9e96' },
+    'alarm letters': { bold: true, color: '#ff9e96' },
     caution: { bold: true, color: '#ffd75f' },
   },
   light: {
     ...anyBackground,
     faint: { color: '#585858' },
     alarm: { bold: true, color: '#a30018' },
+    'alarm letters': { bold: true, color: '#a30018' },
     caution: { bold: true, color: '#6b4700' },
   },
 };

@@ -5,7 +5,7 @@ import type { Context } from '../context.js';
 import { optionsOf } from '../input/choosers.js';
 import { questionShown } from '../keys.js';
 import type { Look } from '../looks.js';
-import { blank, flow, type Line, span, wrap, wrapWithin } from '../text.js';
+import { blank, flow, type Line, padded, span, widthOf, wrap, wrapWithin } from '../text.js';
 
 /** How large the action is written: in block letters, or as one line in bold. */
 export type ShoutSize = LetterSize | 'line';
@@ -19,7 +19,10 @@ export const written = (
 ): readonly Line[] | null => {
   if (size === 'line') return wrap([span(text.replaceAll('\n', ' '), look)], width);
   const rows = canSpell(text, size, ctx.ascii) ? blockLetters(text, size, width, ctx.ascii) : null;
-  return rows === null ? null : [...rows.map((row): Line => [span(row, look)]), blank];
+  if (rows === null) return null;
+  // As one block, should what is behind the letters be painted too.
+  const cells = Math.max(...rows.map(widthOf));
+  return [...rows.map((row): Line => [span(padded(row, cells), look)]), blank];
 };
 
 const hint = ({ shown }: Context): Message => {
@@ -107,7 +110,7 @@ export const action = (ctx: Context, options: ActionOptions): readonly Line[] | 
   const { size, width, tight, withItems } = options;
   const { advice } = ctx.shown;
   const shout = ctx.say(advice.shout);
-  const look: Look = advice.urgent ? 'alarm' : 'strong';
+  const look: Look = advice.urgent ? 'alarm letters' : 'strong';
   const top = typed(ctx, size, width) ?? written(ctx, shout, size, width, look);
   if (top === null) return null;
   const list = withItems ? items(ctx, width) : [];

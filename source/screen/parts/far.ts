@@ -13,7 +13,7 @@ import { warnings } from './warnings.js';
 /** A warning that wants an act at once, in words for two metres. */
 const shoutOf = (ctx: Context): { readonly text: string; readonly look: Look } => {
   const { advice, facts } = ctx.shown;
-  const own = { text: ctx.say(advice.shout), look: advice.urgent ? 'alarm' : 'strong' } as const;
+  const own = { text: ctx.say(advice.shout), look: advice.urgent ? 'alarm letters' : 'strong' } as const;
   if (advice.urgent) return own;
   const [first] = warningsShown(ctx.shown).filter(({ level }) => level === 'now');
   if (first === undefined) return own;
@@ -23,7 +23,7 @@ const shoutOf = (ctx: Context): { readonly text: string; readonly look: Look } =
     'middle-above-limit': message('far.middle-above-limit.shout'),
   };
   const warned = said[first.id];
-  return warned === undefined ? own : { text: ctx.say(warned), look: 'alarm' };
+  return warned === undefined ? own : { text: ctx.say(warned), look: 'alarm letters' };
 };
 
 /** How large, from the most to the least; height decides, and at one height width. */
