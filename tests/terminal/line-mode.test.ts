@@ -54,7 +54,7 @@ describe('the line mode in a real terminal', () => {
     await cook.types('done', 'thermometer');
     await cook.types('done', 'Leave it still');
     await cook.types('hard ball', 'Pot off the heat for good');
-    await cook.types('done', 'Turn the ring off');
+    await cook.types('done', 'One more drop, a fresh cup: still hard ball');
     await cook.types('done', 'flavour');
     await cook.types('done', 'before pouring');
     await cook.types('yes', 'Pour low');
