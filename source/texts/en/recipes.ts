@@ -32,7 +32,8 @@ export const fileTexts = {
   'yaml.tag': 'A tag ("!name") is not read in these files. Remove it.',
   'yaml.unclosed': 'A bracket, brace or quote is opened and not closed here. Close it.',
   'yaml.several-documents': 'A second document starts here ("---"). Keep one recipe or kitchen in a file.',
-  'yaml.alias': 'A reference ("&name" or "*name") is not read in these files. Write it out, or put the text in quotes.',
+  'yaml.alias':
+    'A reference ("&name" or "*name") is not read in these files. Write it out, or put the text in quotes.',
   'yaml.unknown-key': ({ found, nearest, allowed }: NotKnown) =>
     `${quoted(found)} is no field here.${suggestion(nearest)} Fields: ${allowed.join(', ')}.`,
   'yaml.comma': ({ found }: { found: string }) =>
