@@ -54,9 +54,7 @@ run.on('close', (code) => {
   clearTimeout(late);
   const counts = said
     .split('\n')
-    .filter((line) =>
-      /\d+ kills|none lost|h idle|after a tenth|replay:|^\s*(Test Files|Tests)\s/.test(line),
-    );
+    .filter((line) => /\d+ kills|none lost|h idle|after a tenth|replay:|^\s*(Test Files|Tests)\s/.test(line));
   process.stdout.write(
     `\n${counts.join('\n')}\n${code === 0 ? 'held' : 'FAILED'} after ${Math.round((Date.now() - started) / 1000)} s, seed ${seed}\n`,
   );
