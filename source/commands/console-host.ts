@@ -1,20 +1,51 @@
 import { headline } from '../cook/candy.js';
 import { answerFirstRun, firstRunProblem, firstRunQuestions } from '../kitchen/ask.js';
-import { openTerminal } from '../screen/console.js';
+import { dropFirstFrame, paintFirstFrame } from '../screen/first-frame.js';
+import type { Terminal } from '../screen/options.js';
 import { type Message, message, type TextId, words } from '../texts/message.js';
 import { type ConsoleHostOptions, exitCodes } from './console-settings.js';
 import type { Host, Left } from './host.js';
 import { plainIn } from './io.js';
 
-/** A cook led full screen. Loads the terminal library: only for a real terminal. */
+/** Work that takes longer is waited for in sight, milliseconds: as long as the terminal itself waits. */
+const patienceMilliseconds = 300;
+
+const isDoneSoon = async (work: Promise<unknown>): Promise<boolean> => {
+  let timer: NodeJS.Timeout | undefined;
+  const late = new Promise<false>((resolve) => {
+    timer = setTimeout(() => resolve(false), patienceMilliseconds);
+  });
+  const done = work.then(
+    () => true,
+    () => true,
+  );
+  try {
+    return await Promise.race([done, late]);
+  } finally {
+    clearTimeout(timer);
+  }
+};
+
+/** A cook led full screen. The terminal library is loaded when it is needed: only for a real terminal. */
 export const consoleHost = ({ quiet, terminal: settings, language }: ConsoleHostOptions): Host => {
-  const terminal = openTerminal(settings);
+  let opened: Terminal | null = null;
+  const terminal = async (): Promise<Terminal> => {
+    if (opened !== null) return opened;
+    try {
+      const { openTerminal } = await import('../screen/console.js');
+      opened ??= openTerminal(settings);
+      return opened;
+    } catch (error) {
+      dropFirstFrame();
+      throw error;
+    }
+  };
   const printer = plainIn({ language });
   const choose = async (
     say: Message,
     choices: readonly { key: string; word: string; text: Message }[],
   ): Promise<string | Left> => {
-    const chosen = await terminal.choose({ say, why: message('line.deferring'), choices, printer });
+    const chosen = await (await terminal()).choose({ say, why: message('line.deferring'), choices, printer });
     return 'exit' in chosen ? { left: exitCodes[chosen.exit] } : chosen.word;
   };
   const tell = async (said: Message): Promise<Left | null> => {
@@ -23,7 +54,10 @@ export const consoleHost = ({ quiet, terminal: settings, language }: ConsoleHost
   };
   return {
     tell,
-    waitFor: (work) => terminal.wait({ say: message('wait.disk'), printer }, work),
+    waitFor: async (work) => {
+      if (opened === null && (await isDoneSoon(work))) return work;
+      return (await terminal()).wait({ say: message('wait.disk'), printer }, work);
+    },
     goOn: async (cook, seconds) => {
       const phase = words({ id: `phase.${headline(cook)}` as TextId }, printer);
       const chosen = await choose(
@@ -36,7 +70,11 @@ export const consoleHost = ({ quiet, terminal: settings, language }: ConsoleHost
       return typeof chosen === 'string' ? chosen === 'go on' : chosen;
     },
     askKitchen: async () => {
-      const asked = await terminal.ask({ questions: firstRunQuestions, problem: firstRunProblem, printer });
+      const asked = await (await terminal()).ask({
+        questions: firstRunQuestions,
+        problem: firstRunProblem,
+        printer,
+      });
       return 'exit' in asked ? { left: exitCodes[asked.exit] } : answerFirstRun(asked.answers);
     },
     lead: async ({ session, notes }, feed) => {
@@ -51,8 +89,10 @@ export const consoleHost = ({ quiet, terminal: settings, language }: ConsoleHost
         };
       };
       const notices = () => feed?.notices() ?? [];
-      return exitCodes[await terminal.cook({ session, language, quiet, notices, onHappening })];
+      const cook = { session, language, quiet, notices, onHappening };
+      if (opened === null) paintFirstFrame({ ...settings, ...cook });
+      return exitCodes[await (await terminal()).cook(cook)];
     },
-    close: () => terminal.close(),
+    close: async () => opened?.close(),
   };
 };

@@ -1,7 +1,9 @@
+import { takeOverFirstFrame } from './first-frame.js';
 import { Thrift } from './thrifty.js';
 
 const enter = '\u001b[?1049h';
 const home = '\u001b[H';
+const cleared = '\u001b[2K';
 
 /**
  * The terminal's output as Ink may have it. Ink draws where the cursor is, and the alternate screen takes over its place
@@ -11,11 +13,24 @@ const home = '\u001b[H';
 export const screenOf = (stdout: NodeJS.WriteStream): NodeJS.WriteStream => {
   const thrift = new Thrift();
   let isAlternate = false;
+  /** A frame stands there already: the next one is drawn over it. */
+  let isOver = false;
+  const over = (text: string): string => {
+    isOver = false;
+    return text
+      .split('\n')
+      .map((row) => cleared + row)
+      .join('\n');
+  };
   const shown = (text: unknown): unknown => {
     if (typeof text !== 'string') return text;
     if (text === enter) isAlternate = true;
     const thrifty = isAlternate ? thrift.of(text, stdout) : text;
-    return text === enter ? `${enter}${home}` : thrifty;
+    if (text === enter) {
+      isOver = takeOverFirstFrame();
+      return isOver ? home : `${enter}${home}`;
+    }
+    return isOver && text.includes('\n') ? over(text) : thrifty;
   };
   return new Proxy(stdout, {
     get: (target, name) => {

@@ -15,8 +15,8 @@ import type {
   WaitOptions,
   WatchOptions,
 } from './options.js';
-import { backgroundIn, depthOf, paintsFor } from './palette.js';
 import { SpokenScreen } from './spoken-screen.js';
+import { isSpoken, styleFor } from './style.js';
 import { WaitingScreen } from './waiting.js';
 import { WatchModel } from './watch-model.js';
 import { WatchScreen } from './watch-screen.js';
@@ -33,19 +33,6 @@ const signals = {
   // Ctrl+\ where the terminal acts on it itself: while the program is put aside.
   SIGQUIT: 'interrupted',
 } as const;
-
-/** Poor terminals and locales get ASCII. */
-export const wantsAscii = (env: NodeJS.ProcessEnv): boolean => {
-  const locale = env.LC_ALL || env.LC_CTYPE || env.LANG || '';
-  // No locale at all: most terminals of today show UTF-8; "C" and "POSIX" say that they don't.
-  const poorLocale = locale !== '' && !/utf-?8/i.test(locale);
-  // Where signs of unsure width are two cells wide, blocks and lines fall apart.
-  const wideLocale = /^(ja|ko|zh)/i.test(locale);
-  return poorLocale || wideLocale || ['linux', 'vt100', 'vt220', 'dumb'].includes(env.TERM ?? '');
-};
-
-/** NO_COLOR, when it is not empty, turns colour off: no-color.org. */
-export const wantsColor = (env: NodeJS.ProcessEnv): boolean => (env.NO_COLOR ?? '') === '';
 
 /** Gives a part of the program outside React the terminal's own way of being put aside. */
 const Suspendable = ({
@@ -94,17 +81,9 @@ class InkTerminal implements Terminal {
   constructor(options: TerminalOptions) {
     this.#stdin = options.stdin ?? process.stdin;
     this.#stdout = options.stdout ?? process.stdout;
-    this.#style = {
-      ascii: options.ascii ?? wantsAscii(process.env),
-      paints: paintsFor(depthOf(this.#colorBits(options)), options.background ?? backgroundIn(process.env)),
-      still: options.still ?? false,
-    };
-    this.#spoken = options.spoken ?? process.env.INK_SCREEN_READER === 'true';
+    this.#style = styleFor(options);
+    this.#spoken = isSpoken(options);
     this.#listen();
-  }
-
-  #colorBits({ color = wantsColor(process.env) }: TerminalOptions): number {
-    return color ? (this.#stdout.getColorDepth?.(process.env) ?? 1) : 1;
   }
 
   choose(...[choice]: Parameters<Terminal['choose']>): ReturnType<Terminal['choose']> {

@@ -4,7 +4,7 @@ import { contextOf } from '../../source/screen/context.js';
 import { frame } from '../../source/screen/frame.js';
 import type { ConsoleModel } from '../../source/screen/model.js';
 import { plot } from '../../source/screen/parts/plot.js';
-import { wantsAscii } from '../../source/screen/terminal.js';
+import { wantsAscii } from '../../source/screen/style.js';
 import { lineWidth } from '../../source/screen/text.js';
 import { Tracer } from '../../source/screen/trace.js';
 import { type Bench, bench, kitchenNamed, modelOn, plainText, play, wholeCook } from './kit.js';

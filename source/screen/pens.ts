@@ -1,0 +1,66 @@
+import type { Look } from './looks.js';
+import type { Paint, Paints } from './palette.js';
+import type { Line } from './text.js';
+
+/** What switches a look on and off again. */
+type Pen = { readonly on: string; readonly off: string };
+export type Pens = Readonly<Record<Look, Pen>>;
+
+const sgr = (code: string | number): string => `\u001b[${code}m`;
+
+/** The sixteen by name: ECMA-48 (1991), 8.3.117, and the bright ones that came after it. */
+const sixteen: Readonly<Record<string, number>> = { black: 30, red: 31, yellow: 33, whiteBright: 97 };
+const toBehind = 10;
+
+/** The nearest of the 6x6x6 cube, or of the 24 greys where the three are equal: xterm's 256 colours. */
+const in256 = (red: number, green: number, blue: number): number => {
+  if (red === green && green === blue) {
+    if (red < 8) return 16;
+    return red > 248 ? 231 : 232 + Math.round(((red - 8) / 247) * 24);
+  }
+  const level = (value: number): number => Math.round((value / 255) * 5);
+  return 16 + 36 * level(red) + 6 * level(green) + level(blue);
+};
+
+const trueColorBits = 24;
+
+const ink = (color: string, bits: number, behind: boolean): string => {
+  const named = sixteen[color];
+  if (named !== undefined) return sgr(named + (behind ? toBehind : 0));
+  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => Number.parseInt(color.slice(at, at + 2), 16));
+  const which = bits >= trueColorBits ? `2;${red};${green};${blue}` : `5;${in256(red, green, blue)}`;
+  return sgr(`${behind ? 48 : 38};${which}`);
+};
+
+const penOf = ({ bold, inverse, color, backgroundColor }: Paint, bits: number): Pen => {
+  const strokes: readonly (readonly [string, string])[] = [
+    ...(bold ? [[sgr(1), sgr(22)] as const] : []),
+    ...(inverse ? [[sgr(7), sgr(27)] as const] : []),
+    ...(color === undefined ? [] : [[ink(color, bits, false), sgr(39)] as const]),
+    ...(backgroundColor === undefined ? [] : [[ink(backgroundColor, bits, true), sgr(49)] as const]),
+  ];
+  return {
+    on: strokes.map(([on]) => on).join(''),
+    off: strokes
+      .map(([, off]) => off)
+      .reverse()
+      .join(''),
+  };
+};
+
+const none: Pen = { on: '', off: '' };
+
+/** The looks as a terminal is told of them; `bits` of its colours, as Node counts them, and 0 for what is no terminal. */
+export const pensFor = (paints: Paints, bits: number): Pens =>
+  Object.fromEntries(
+    Object.entries(paints).map(([look, paint]) => [look, bits === 0 ? none : penOf(paint, bits)]),
+  ) as Pens;
+
+/** A row as it is written. */
+export const penned = (line: Line, pens: Pens): string =>
+  line
+    .map(({ text, look }) => {
+      const { on, off } = pens[look];
+      return text === '' ? '' : `${on}${text}${off}`;
+    })
+    .join('');
