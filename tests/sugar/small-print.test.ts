@@ -95,10 +95,32 @@ describe('heat', () => {
   });
 
   it('in two steps is as much as in one', () => {
+    // 1224 g of syrup, three quarters of it dissolved, and 49 g of what is not.
+    const dissolved = 924 / 1224;
+    const specific = 4.184 - 2.511 * dissolved + 0.0075 * dissolved * ((15 + 112) / 2);
+    expect(warmingJoule(everything, 15, 112)).toBeCloseTo((1224 * specific + 49 * 2) * 97, 3);
     expect(warmingJoule(everything, 15, 60) + warmingJoule(everything, 60, 112)).toBeCloseTo(
       warmingJoule(everything, 15, 112),
       6,
     );
+  });
+
+  it('along a short stretch is what leaves as steam and what warms the rest', () => {
+    const curve = boilingCurve(everything, seaLevel);
+    const heat = heatAlongCurve(curve, 49);
+    const step = 0.002;
+    for (const solids of [0.4, 0.75, 0.85, 0.95]) {
+      const [from, to] = [solids - step / 2, solids + step / 2];
+      const steam = curve.dissolvedGrams * (1 / from - 1 / to) * curve.evaporationJoulePerGram(solids);
+      const specific = 4.184 - 2.511 * solids + 0.0075 * solids * curve.celsiusAt(solids);
+      const warmed =
+        ((curve.dissolvedGrams / solids) * specific + 49 * 2) * (curve.celsiusAt(to) - curve.celsiusAt(from));
+      expect((heat.jouleAtSolids(to) - heat.jouleAtSolids(from)) / (steam + warmed)).toBeCloseTo(1, 3);
+      expect(heat.celsiusAt(heat.jouleAtSolids(solids))).toBeCloseTo(curve.celsiusAt(solids), 6);
+      expect(heat.solidsAt(heat.jouleAtSolids(solids))).toBeCloseTo(solids, 9);
+    }
+    expect(heat.validSolidsFraction[1]).toBe(curve.validSolidsFraction[1]);
+    expect(heat.solidsAt(heat.validJoule[1])).toBeCloseTo(curve.validSolidsFraction[1], 9);
   });
 
   it('is worked out once for a curve and what else is in the pot', () => {
