@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import type { World } from './commands/world.js';
-import { openingLine } from './texts/opening.js';
 import { escapeForTerminal } from './units/escape.js';
 
 type Command = { readonly run: (argv: readonly string[], world: World) => Promise<number> };
@@ -61,18 +60,6 @@ const write =
     stream.write(text);
   };
 
-/** Options with which a cook does not take the whole screen, or is not begun at all. */
-const inLines = ['--plain', '--screen-reader', '--help'];
-
-/** Loading takes longer than a person likes to look at nothing. */
-const sayOpening = (typed: readonly string[], { env, out, stdin, stdout }: World): void => {
-  if (typed[0] !== 'cook' || typed.some((word) => inLines.includes(word))) return;
-  if (stdin.isTTY !== true || stdout.isTTY !== true || env.TERM === 'dumb') return;
-  if (env.INK_SCREEN_READER === 'true') return;
-  const isGerman = /^de/i.test(env.LC_ALL || env.LC_MESSAGES || env.LANG || '');
-  out(`${openingLine[isGerman ? 'de' : 'en']}\n`);
-};
-
 const main = async (typed: readonly string[]): Promise<number> => {
   const plain: World = {
     out: write(process.stdout),
@@ -86,7 +73,6 @@ const main = async (typed: readonly string[]): Promise<number> => {
     plain.out(`${plain.version}\n`);
     return 0;
   }
-  sayOpening(typed, plain);
   const { spoken } = await import('./commands/language.js');
   const read = await spoken(typed, plain);
   if ('problem' in read) {
