@@ -4,7 +4,6 @@ const file = new URL('./baselines.json', import.meta.url);
 /** A ratio that grew by more than this is told. */
 const worse = 1.15;
 
-export type Aim = { readonly atMost: number; readonly unit?: string };
 type Measured = {
   readonly name: string;
   readonly ours: readonly number[];
@@ -58,7 +57,8 @@ export class Report {
   count(name: string, value: number, unit: string, atMost: number | null, decimals = 0): void {
     const aim = atMost === null ? '' : ` (aim: at most ${atMost}) ${verdict(value <= atMost)}`;
     this.say(name, `${value.toFixed(decimals)} ${unit}${aim}`);
-    if (value > 0) this.#keep(name, value);
+    // What should be nothing has no ratio.
+    if (atMost === null || atMost >= 1) this.#keep(name, value);
   }
 
   #keep(name: string, value: number): void {

@@ -18,6 +18,9 @@ const program = 'bin/kettlehand.mjs';
 /** The keys on the last row: the end of a frame that is whole. */
 const lastRow = '0-9';
 const cursor = '▌';
+/** What only the frame of a first digit says, and only the frame of a reading that was taken; written afresh as a whole. */
+const entryBegins = 'corrects';
+const entryEnds = 'trouble';
 
 const folder = mkdtempSync(join(tmpdir(), 'kettlehand-bench-'));
 // A file system in memory: what a disk takes is measured apart.
@@ -101,9 +104,14 @@ const keys = async (): Promise<void> => {
   report.heading('A key, after 10,000 readings (journal in memory; a digit makes no event)');
   const cook = await resumed('readings', 10_000);
   await cook.quiet(200);
+  // The bare program shows what stands there while somebody types.
+  await cook.strike('2', entryBegins);
+  await cook.quiet(120);
   const rows = keepRows(folder, 'boil', await cook.screen());
-  const other = new Program([bare, rows]);
-  await other.until('its first frame', (written) => framed(written, lastRow));
+  await cook.strike('\u007f', entryEnds);
+  // The console counts the seconds since the last reading; so it has a second hand too.
+  const other = new Program([bare, rows, 'clock']);
+  await other.until('its first frame', (written) => framed(written, entryBegins));
   const digit = { ours: [] as number[], theirs: [] as number[] };
   const first: number[] = [];
   const more: number[] = [];
@@ -118,7 +126,7 @@ const keys = async (): Promise<void> => {
       // Past the 33 ms in which Ink holds a second frame back, and clear of the frame of the second hand.
       await pause(45);
       const before = one.processor;
-      const struck = [await one.strike('2', `2${cursor}`)];
+      const struck = [await one.strike('2', into === 'ours' ? entryBegins : `2${cursor}`)];
       await pause(45);
       struck.push(await one.strike('3', `3${cursor}`));
       const spent = one.processor - before;
@@ -168,7 +176,7 @@ const readings = async (cook: Program, other: Program): Promise<void> => {
       await pause(45);
       one.press('229');
       await pause(90);
-      enter[into].push((await one.strike('\r', into === 'ours' ? 'reading' : ' ')).milliseconds);
+      enter[into].push((await one.strike('\r', into === 'ours' ? entryEnds : ' ')).milliseconds);
     }
   report.compare({ name: 'a reading taken, journal in memory', ...enter, unit: 'ms', median: 1.5, p99: 1.5 });
 };
@@ -185,7 +193,8 @@ const secondHand = async (): Promise<void> => {
   await clock.until('its first frame', (written) => framed(written, lastRow));
   const all = [running, clock, idle];
   for (const one of all) await one.quiet(60);
-  await pause(3000);
+  // The engine tidies its memory once, some seconds after the last frame of the start.
+  await pause(10_000);
   const before = all.map((one) => ({ processor: one.processor, wakes: one.wakes, bytes: one.raw.length }));
   await pause(seconds * 1000);
   const spent = all.map((one, nth) => one.processor - (before[nth]?.processor ?? 0));
