@@ -1,8 +1,9 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { commandTexts } from '../en/commands.js';
+import { quotedUpTo } from '../quoted.js';
 import type { Translated } from '../texts.js';
 
-const quoted = (text: string): string => `"${escapeForTerminal(text.slice(0, 80))}"`;
+const quoted = quotedUpTo(80);
 
 /** What commands say on standard error, and the line mode around the cook. */
 export const deCommands = {

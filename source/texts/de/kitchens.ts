@@ -6,10 +6,10 @@ import type {
   kitchenProblemTexts,
   kitchenShowTexts,
 } from '../en/kitchens.js';
+import { quoted } from '../quoted.js';
 import type { Translated } from '../texts.js';
 import { heatWord, stoveWord, thermometerWord } from './words.js';
 
-const quoted = (found: string): string => `"${escapeForTerminal(found)}"`;
 const suggestion = (nearest: string | null): string => (nearest === null ? '' : ` Meintest du ${nearest}?`);
 
 /** A number as that thermometer shows it, whatever unit the person reads. */

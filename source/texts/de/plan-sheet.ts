@@ -1,6 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 import type { planSheetTexts } from '../en/plan-sheet.js';
+import { spansWith } from '../spans.js';
 import type { Translated } from '../texts.js';
 import {
   allergenWord,
@@ -12,8 +13,6 @@ import {
   stoveWord,
 } from './words.js';
 
-type Span = readonly [low: number, high: number];
-
 const firmnessWords = {
   runny: 'zu weich, um die Form zu halten',
   soft: 'weich',
@@ -22,19 +21,7 @@ const firmnessWords = {
   glassy: 'hart wie Glas',
 } as const;
 
-const spanOf = (from: string, to: string): string => (from === to ? from : `${from} bis ${to}`);
-/** "710 bis 815 g": the unit once where both have the same. */
-const massSpan = (low: number, high: number, printer: Printer): string => {
-  const [from, to] = [printer.grams(low), printer.grams(high)];
-  const [number, unit] = from.split(' ');
-  return to.split(' ').length === 2 && to.endsWith(` ${unit}`)
-    ? spanOf(number ?? from, to)
-    : spanOf(from, to);
-};
-const percentSpan = ([low, high]: Span, printer: Printer): string => {
-  const [from, to] = [printer.percent(low), printer.percent(high)];
-  return from === to ? to : `${from.replace(' %', '')} bis ${to}`;
-};
+const { spanOf, massSpan, percentSpan } = spansWith('bis');
 const altitudeWords = (metres: number | null, printer: Printer): string => {
   if (metres === null) return '';
   const rounded = Math.round(metres / 10) * 10;

@@ -7,6 +7,7 @@ import type {
   shelfTexts,
   substitutionTexts,
 } from '../en/recipes.js';
+import { quoted } from '../quoted.js';
 import type { Translated } from '../texts.js';
 import {
   allergenWord,
@@ -18,7 +19,6 @@ import {
   stageWord,
 } from './words.js';
 
-const quoted = (found: string): string => `"${escapeForTerminal(found)}"`;
 const oneOf = (allowed: readonly string[]): string =>
   allowed.length < 2 ? allowed.join('') : `${allowed.slice(0, -1).join(', ')} oder ${allowed.at(-1)}`;
 const suggestion = (nearest: string | null): string => (nearest === null ? '' : ` Meintest du ${nearest}?`);

@@ -1,10 +1,11 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import { wallTime } from '../../units/wall-clock.js';
 import type { rehearsalTexts } from '../en/rehearsal.js';
+import { quotedUpTo } from '../quoted.js';
 import type { Translated } from '../texts.js';
 import { stageWord } from './words.js';
 
-const quoted = (text: string): string => `"${escapeForTerminal(text.slice(0, 60))}"`;
+const quoted = quotedUpTo(60);
 
 type Name = Parameters<(typeof rehearsalTexts)['rehearsal.change.order']>[0]['surprise'];
 

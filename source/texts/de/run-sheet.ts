@@ -2,12 +2,14 @@ import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 import { wallTime } from '../../units/wall-clock.js';
 import type { runSheetTexts } from '../en/run-sheet.js';
+import { quotedUpTo } from '../quoted.js';
 import type { Translated } from '../texts.js';
 import { stageWord } from './words.js';
 
+const quoted = quotedUpTo(40);
+
 type Spread = { readonly low: number; readonly typical: number; readonly high: number };
 
-const quoted = (found: string): string => `"${escapeForTerminal(found.slice(0, 40))}"`;
 const minutesOf = (seconds: number, p: Printer): string => p.time(Math.round(seconds / 60) * 60);
 const spanOf = ({ low, high }: Pick<Spread, 'low' | 'high'>): string =>
   Math.round(low / 60) === Math.round(high / 60)

@@ -1,9 +1,8 @@
-import { escapeForTerminal } from '../../units/escape.js';
 import type { syrupTexts } from '../en/syrup.js';
+import { quoted } from '../quoted.js';
 import type { Translated } from '../texts.js';
 import { comma } from './words.js';
 
-const quoted = (found: string): string => `"${escapeForTerminal(found)}"`;
 const degrees = (celsius: number): string =>
   `${comma(celsius.toFixed(1))} °C (${comma((celsius * 1.8 + 32).toFixed(1))} °F)`;
 const percent = (fraction: number): string => `${comma((fraction * 100).toFixed(1))} %`;

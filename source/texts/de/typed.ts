@@ -1,9 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { typedTexts } from '../en/typed.js';
+import { quotedBeginning } from '../quoted.js';
 import type { Translated } from '../texts.js';
-
-const quoted = (typed: string): string =>
-  `"${escapeForTerminal(typed.length > 60 ? `${typed.slice(0, 57)}...` : typed)}"`;
 
 /** What is said of a line that could not be taken. Typed words stay English: they are what has to be typed. */
 export const deTyped = {
@@ -11,35 +9,36 @@ export const deTyped = {
     'Es wurde nichts getippt. Ziffern sind eine Ablesung; "done" heißt erledigt; "help" zeigt die Wörter.',
   'typed.unknown': (v) =>
     v.nearest === null
-      ? `${quoted(v.typed)} ist nicht zu verstehen. Tipp eine Ablesung (238), "done" (erledigt) oder "help" für die Wörter.`
-      : `${quoted(v.typed)} ist nicht zu verstehen. Meintest du ${quoted(v.nearest)}?`,
+      ? `${quotedBeginning(v.typed)} ist nicht zu verstehen. Tipp eine Ablesung (238), "done" (erledigt) oder "help" für die Wörter.`
+      : `${quotedBeginning(v.typed)} ist nicht zu verstehen. Meintest du ${quotedBeginning(v.nearest)}?`,
   'typed.too-long': (v) =>
     `Eine Zeile von ${v.length} Zeichen kann nicht gemeint sein. Tipp eines nach dem anderen.`,
   'typed.reading': (v) =>
-    `${quoted(v.typed)} ist keine Temperatur. Tipp Ziffern, wenn nötig mit f oder c: 238, 238f, 114.5c.`,
-  'typed.middle': (v) => `${quoted(v.typed)} ist keine Temperatur. Tipp den Kern so: middle 47c.`,
+    `${quotedBeginning(v.typed)} ist keine Temperatur. Tipp Ziffern, wenn nötig mit f oder c: 238, 238f, 114.5c.`,
+  'typed.middle': (v) => `${quotedBeginning(v.typed)} ist keine Temperatur. Tipp den Kern so: middle 47c.`,
   'typed.check': (v) =>
-    `${quoted(v.typed)} ist keine Temperatur. Tipp, was das Thermometer zeigt: ${v.word === 'ice' ? 'ice 0.5c' : 'boils 95c'}.`,
-  'typed.room': (v) => `${quoted(v.typed)} sagt nicht, wie der Raum ist. Tipp es so: room 19c 60%.`,
+    `${quotedBeginning(v.typed)} ist keine Temperatur. Tipp, was das Thermometer zeigt: ${v.word === 'ice' ? 'ice 0.5c' : 'boils 95c'}.`,
+  'typed.room': (v) => `${quotedBeginning(v.typed)} sagt nicht, wie der Raum ist. Tipp es so: room 19c 60%.`,
   'typed.heat': (v, p) =>
-    `${quoted(v.typed)} steht nicht auf diesem Knopf. Tipp heat und eines von ${p.list(v.allowed.map(escapeForTerminal))}${v.nearest === null ? '' : `; meintest du ${quoted(`heat ${v.nearest}`)}?`}.`,
+    `${quotedBeginning(v.typed)} steht nicht auf diesem Knopf. Tipp heat und eines von ${p.list(v.allowed.map(escapeForTerminal))}${v.nearest === null ? '' : `; meintest du ${quotedBeginning(`heat ${v.nearest}`)}?`}.`,
   'typed.on-off': (v) =>
     `Ist der ${v.word === 'pot' ? 'Topf' : 'Deckel'} auf oder ab? Tipp "${v.word} on" (auf) oder "${v.word} off" (ab).`,
-  'typed.water': (v) => `${quoted(v.typed)} ist keine Menge Wasser. Tipp es so: water 30ml.`,
+  'typed.water': (v) => `${quotedBeginning(v.typed)} ist keine Menge Wasser. Tipp es so: water 30ml.`,
   'typed.hands': (v) =>
-    `${quoted(v.typed)}: wessen Hände? Tipp "hands visitors" (zum ersten Mal), "hands bare" (geübte Erwachsene), "hands gloved" (Handschuhe) oder "hands children" (Kinder).`,
-  'typed.portion': (v) => `${quoted(v.typed)} ist keine Anzahl Portionen. Tipp es so: portion 3 (1 bis 50).`,
+    `${quotedBeginning(v.typed)}: wessen Hände? Tipp "hands visitors" (zum ersten Mal), "hands bare" (geübte Erwachsene), "hands gloved" (Handschuhe) oder "hands children" (Kinder).`,
+  'typed.portion': (v) =>
+    `${quotedBeginning(v.typed)} ist keine Anzahl Portionen. Tipp es so: portion 3 (1 bis 50).`,
   'typed.trouble': (v, p) =>
-    `${quoted(v.typed)} ist kein bekanntes Problem. ${v.nearest === null ? `Tipp trouble und eines von ${p.list(v.allowed)}.` : `Meintest du "trouble ${v.nearest}"?`}`,
+    `${quotedBeginning(v.typed)} ist kein bekanntes Problem. ${v.nearest === null ? `Tipp trouble und eines von ${p.list(v.allowed)}.` : `Meintest du "trouble ${v.nearest}"?`}`,
   'typed.over': (v, p) =>
     v.open.length === 0
       ? 'Es ist kein Problem offen.'
       : `Welches ist vorbei? Tipp "over" und eines von ${p.list(v.open)}.`,
   'typed.phase': (v, p) =>
-    `${quoted(v.typed)} ist keine Phase. ${v.nearest === null ? `Tipp at und eines von ${p.list(v.allowed)}.` : `Meintest du "at ${v.nearest}"?`}`,
+    `${quotedBeginning(v.typed)} ist keine Phase. ${v.nearest === null ? `Tipp at und eines von ${p.list(v.allowed)}.` : `Meintest du "at ${v.nearest}"?`}`,
   'typed.weigh': (v) =>
-    `${quoted(v.typed)} ist kein Gewicht. Tipp es so: weigh 512g, oder weigh 70g of 10 (zehn Stück).`,
-  'typed.count': (v) => `${quoted(v.typed)} ist keine Anzahl Stücke. Tipp es so: count 63.`,
+    `${quotedBeginning(v.typed)} ist kein Gewicht. Tipp es so: weigh 512g, oder weigh 70g of 10 (zehn Stück).`,
+  'typed.count': (v) => `${quotedBeginning(v.typed)} ist keine Anzahl Stücke. Tipp es so: count 63.`,
   'typed.no-question': (v) => `"${v.answer}" antwortet auf nichts: gerade ist keine Frage offen.`,
   'typed.too-early': (v, p) =>
     `Noch nicht: das wird in ${p.time(v.seconds)} gefragt. Bis dahin ${v.question === 'clean.cool' ? 'kein Wasser hinein' : 'nur Werkzeug'}.`,
@@ -50,7 +49,9 @@ export const deTyped = {
   'typed.not-done':
     'Das endet durch das, was geschieht, nicht durch "done". Tipp, was du liest oder fühlst; "help" zeigt die Wörter.',
   'typed.no-warning': (v) =>
-    v.id === null ? 'Keine Warnung wartet auf Antwort.' : `Keine Warnung namens ${quoted(v.id)} ist offen.`,
+    v.id === null
+      ? 'Keine Warnung wartet auf Antwort.'
+      : `Keine Warnung namens ${quotedBeginning(v.id)} ist offen.`,
   'typed.no-undo': 'Es gibt nichts zurückzunehmen.',
   'typed.note': 'Eine Notiz braucht Wörter: note es wurde voll.',
   'typed.mark': 'Was soll markiert werden? Tipp es so: mark recording (Aufnahme läuft).',

@@ -1,11 +1,9 @@
-import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 import type { Wanted } from '../../units/problem.js';
 import type { unitTexts } from '../en/units.js';
+import { quoted } from '../quoted.js';
 import type { Translated } from '../texts.js';
 import { comma } from './words.js';
-
-const quoted = (found: string): string => `"${escapeForTerminal(found)}"`;
 
 /** `none`: "keine Menge"; `of`: "keine Einheit für ..."; `this`: "diese Menge muss ...". */
 const wantedWords: Readonly<Record<Wanted, { none: string; of: string; this: string; example: string }>> = {

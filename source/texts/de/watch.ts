@@ -1,9 +1,10 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { watchTexts } from '../en/watch.js';
+import { quotedUpTo } from '../quoted.js';
 import type { Translated } from '../texts.js';
 import { stageWord } from './words.js';
 
-const quoted = (text: string): string => `"${escapeForTerminal(text.slice(0, 80))}"`;
+const quoted = quotedUpTo(80);
 
 /** For the people in the room, on a second screen: short words and short sentences, for a reader of twelve. */
 export const deWatch = {

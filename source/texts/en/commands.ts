@@ -1,7 +1,8 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { quotedUpTo } from '../quoted.js';
 
-const quoted = (text: string): string => `"${escapeForTerminal(text.slice(0, 80))}"`;
+const quoted = quotedUpTo(80);
 
 /** What commands say on standard error, and the line mode around the cook. */
 export const commandTexts = {

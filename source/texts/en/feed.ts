@@ -1,37 +1,27 @@
-import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
-
-const longestShown = 60;
-const quoted = (text: string): string => {
-  const shown = escapeForTerminal(text);
-  return `"${shown.length <= longestShown ? shown : `${shown.slice(0, 30)}...${shown.slice(-25)}`}"`;
-};
-const shownLine = (text: string): string => {
-  const shown = escapeForTerminal(text.trim());
-  return `"${shown.length <= 32 ? shown : `${shown.slice(0, 32)}...`}"`;
-};
+import { quotedLine, quotedPath } from '../quoted.js';
 
 /** What is said of a thermometer that writes its readings into a file or a named pipe, beside the keyboard. */
 export const feedTexts = {
   'feed.badge': 'FEED',
   'feed.reads': (v: { path: string }) =>
-    `Readings also come from ${quoted(v.path)}. Everything else is typed as ever; so are readings, at any time.`,
+    `Readings also come from ${quotedPath(v.path)}. Everything else is typed as ever; so are readings, at any time.`,
   'feed.missing': (v: { path: string }) =>
-    `There is no feed ${quoted(v.path)} yet. Type what the thermometer shows; the feed is taken up when it is there.`,
+    `There is no feed ${quotedPath(v.path)} yet. Type what the thermometer shows; the feed is taken up when it is there.`,
   'feed.gone': (v: { path: string }) =>
-    `The feed ${quoted(v.path)} is gone. Read the thermometer and type it; the feed is taken up when it is back.`,
+    `The feed ${quotedPath(v.path)} is gone. Read the thermometer and type it; the feed is taken up when it is back.`,
   'feed.no-writer': (v: { path: string }) =>
-    `Nobody writes into ${quoted(v.path)} yet. Type what the thermometer shows; the feed is taken up when it begins.`,
+    `Nobody writes into ${quotedPath(v.path)} yet. Type what the thermometer shows; the feed is taken up when it begins.`,
   'feed.ended': (v: { path: string }) =>
-    `The feed ended: nobody writes into ${quoted(v.path)} any more. Read the thermometer and type it.`,
+    `The feed ended: nobody writes into ${quotedPath(v.path)} any more. Read the thermometer and type it.`,
   'feed.silent': (v: { seconds: number }, p: Printer) =>
     `Nothing has come from the feed for ${p.time(v.seconds)}. Read the thermometer and type it.`,
   'feed.stalled': (v: { seconds: number; usualSeconds: number }, p: Printer) =>
     `The feed stalled: nothing for ${p.time(v.seconds)}, where a line comes every ${p.time(Math.max(1, v.usualSeconds))}. Read the thermometer and type it.`,
   'feed.rubbish': (v: { first: string; count: number; unfinished: boolean }, p: Printer) =>
-    `${p.count(v.count, 'line', 'lines')} of the feed left out: ${shownLine(v.first)} is no temperature of syrup${v.unfinished ? ', for its line has no end' : ''}. A line is 238, 238f or 114.5c.`,
+    `${p.count(v.count, 'line', 'lines')} of the feed left out: ${quotedLine(v.first)} is no temperature of syrup${v.unfinished ? ', for its line has no end' : ''}. A line is 238, 238f or 114.5c.`,
   'feed.only-rubbish': (v: { first: string; count: number }, p: Printer) =>
-    `Nothing but rubbish from the feed: ${p.count(v.count, 'line', 'lines')} like ${shownLine(v.first)}. A line is 238, 238f or 114.5c. Type what the thermometer shows.`,
+    `Nothing but rubbish from the feed: ${p.count(v.count, 'line', 'lines')} like ${quotedLine(v.first)}. A line is 238, 238f or 114.5c. Type what the thermometer shows.`,
   'feed.jumped': (v: { celsius: number }, p: Printer) =>
     `The feed jumped to ${p.dial(v.celsius)}. It counts only when the next one agrees. Look whether the probe stands in the syrup.`,
   'feed.begins': (v: { celsius: number }, p: Printer) => `The feed has begun: ${p.dial(v.celsius)}.`,
@@ -46,5 +36,5 @@ export const feedTexts = {
   'feed.skipped': 'Much stood in the feed at once. What was old is passed over.',
   'feed.bad.empty': '--feed wants the path of a file or a named pipe: --feed readings.txt.',
   'feed.bad.kind': (v: { path: string }) =>
-    `${quoted(v.path)} is neither a file nor a named pipe. For a device write its lines into a file, and name that one with --feed.`,
+    `${quotedPath(v.path)} is neither a file nor a named pipe. For a device write its lines into a file, and name that one with --feed.`,
 } as const;

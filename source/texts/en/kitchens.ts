@@ -1,7 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer, TemperatureUnit } from '../../units/printer.js';
+import { quoted } from '../quoted.js';
 
-const quoted = (found: string): string => `"${escapeForTerminal(found)}"`;
 const suggestion = (nearest: string | null): string => (nearest === null ? '' : ` Did you mean ${nearest}?`);
 
 /** A number as that thermometer shows it, whatever unit the person reads. */

@@ -1,5 +1,6 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { spansWith } from '../spans.js';
 
 type Span = readonly [low: number, high: number];
 type Spread = { readonly low: number; readonly typical: number; readonly high: number };
@@ -13,19 +14,7 @@ const firmnessWords: Readonly<Record<Firmness, string>> = {
   glassy: 'hard like glass',
 };
 
-const spanOf = (from: string, to: string): string => (from === to ? from : `${from} to ${to}`);
-/** "710 to 815 g": the unit once where both have the same. */
-const massSpan = (low: number, high: number, printer: Printer): string => {
-  const [from, to] = [printer.grams(low), printer.grams(high)];
-  const [number, unit] = from.split(' ');
-  return to.split(' ').length === 2 && to.endsWith(` ${unit}`)
-    ? spanOf(number ?? from, to)
-    : spanOf(from, to);
-};
-const percentSpan = ([low, high]: Span, printer: Printer): string => {
-  const [from, to] = [printer.percent(low), printer.percent(high)];
-  return from === to ? to : `${from.replace(' %', '')} to ${to}`;
-};
+const { spanOf, massSpan, percentSpan } = spansWith('to');
 const altitudeWords = (metres: number | null, printer: Printer): string => {
   if (metres === null) return '';
   const rounded = Math.round(metres / 10) * 10;

@@ -1,7 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { quoted } from '../quoted.js';
 
-const quoted = (found: string): string => `"${escapeForTerminal(found)}"`;
 const oneOf = (allowed: readonly string[]): string =>
   allowed.length < 2 ? allowed.join('') : `${allowed.slice(0, -1).join(', ')} or ${allowed.at(-1)}`;
 const suggestion = (nearest: string | null): string => (nearest === null ? '' : ` Did you mean ${nearest}?`);

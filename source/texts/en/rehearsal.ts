@@ -1,6 +1,9 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 import { wallTime } from '../../units/wall-clock.js';
+import { quotedUpTo } from '../quoted.js';
+
+const quoted = quotedUpTo(60);
 
 type Name =
   | 'foam-over'
@@ -13,8 +16,6 @@ type Name =
   | 'power-cut'
   | 'early-touch'
   | 'burning-smell';
-
-const quoted = (text: string): string => `"${escapeForTerminal(text.slice(0, 60))}"`;
 
 const called: Readonly<Record<Name, string>> = {
   'foam-over': 'the foam',

@@ -1,13 +1,15 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 import { wallTime } from '../../units/wall-clock.js';
+import { quotedUpTo } from '../quoted.js';
+
+const quoted = quotedUpTo(40);
 
 type Span = readonly [low: number, high: number];
 type Spread = { readonly low: number; readonly typical: number; readonly high: number };
 /** Seconds since midnight of the day of the pulling, and whether people here say am and pm. */
 type At = { readonly at: number; readonly twelve: boolean };
 
-const quoted = (found: string): string => `"${escapeForTerminal(found.slice(0, 40))}"`;
 const minutesOf = (seconds: number, p: Printer): string => p.time(Math.round(seconds / 60) * 60);
 const spanOf = ({ low, high }: Pick<Spread, 'low' | 'high'>): string =>
   Math.round(low / 60) === Math.round(high / 60)

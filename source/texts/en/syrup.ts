@@ -1,7 +1,6 @@
-import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { quoted } from '../quoted.js';
 
-const quoted = (found: string): string => `"${escapeForTerminal(found)}"`;
 const degrees = (celsius: number): string =>
   `${celsius.toFixed(1)} °C (${(celsius * 1.8 + 32).toFixed(1)} °F)`;
 const percent = (fraction: number): string => `${(fraction * 100).toFixed(1)} %`;

@@ -1,6 +1,6 @@
-import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 import type { Found, Wanted } from '../../units/problem.js';
+import { quoted } from '../quoted.js';
 
 type OutsideRange = {
   readonly asked: 'solids fraction' | 'celsius' | 'pascal' | 'metres' | 'dissolved grams' | 'joule';
@@ -8,8 +8,6 @@ type OutsideRange = {
   readonly low: number;
   readonly high: number;
 };
-
-const quoted = (found: string): string => `"${escapeForTerminal(found)}"`;
 
 const wantedWords: Readonly<Record<Wanted, { name: string; of: string; example: string }>> = {
   amount: { name: 'amount', of: 'mass, volume or count', example: '300 g, 1 1/4 cup or 20 drops' },

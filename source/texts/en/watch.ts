@@ -1,7 +1,8 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { quotedUpTo } from '../quoted.js';
 
-const quoted = (text: string): string => `"${escapeForTerminal(text.slice(0, 80))}"`;
+const quoted = quotedUpTo(80);
 
 /**
  * For the people in the room, on a second screen. What is happening, and why: short words and short sentences for a
