@@ -1,4 +1,5 @@
 import type { ConsoleExit, TerminalOptions } from '../screen/options.js';
+import { wantsColor } from '../screen/style.js';
 import { type Message, message } from '../texts/message.js';
 import type { Language } from '../units/language.js';
 import { flag, text } from './options.js';
@@ -41,12 +42,12 @@ export const terminalSettings = (
   const background = backgrounds.find((one) => one === asked);
   if (asked !== undefined && background === undefined)
     return message('command.no-background', { found: asked, names: backgrounds });
-  const plain = given.color === false || (env.NO_COLOR ?? '') !== '';
+  const plain = given.color === false || !wantsColor(env);
   if (plain) process.env.FORCE_COLOR = '0';
   return {
     ...(plain ? { color: false } : {}),
     ...(background === undefined ? {} : { background }),
     still: flag(given.still),
-    spoken: flag(given.screenReader) || env.INK_SCREEN_READER === 'true',
+    ...(flag(given.screenReader) ? { spoken: true } : {}),
   };
 };

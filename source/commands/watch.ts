@@ -2,6 +2,8 @@ import { join } from 'node:path';
 import { headline } from '../cook/candy.js';
 import { dataFolder } from '../files/folder.js';
 import { readProblem } from '../files/trouble.js';
+import type { TerminalOptions } from '../screen/options.js';
+import { isSpoken } from '../screen/style.js';
 import { WatchLines } from '../screen/watch-lines.js';
 import { watchedIn } from '../screen/watch-sight.js';
 import { Audience } from '../session/audience.js';
@@ -86,12 +88,10 @@ const leadLines = async (audience: Audience, isNamed: boolean, world: World): Pr
 
 const leadScreen = async (
   audience: Audience,
-  given: Readonly<Record<string, unknown>>,
+  settings: TerminalOptions,
   world: World,
   broken: Promise<Broken>,
 ): Promise<number | Broken> => {
-  const settings = terminalSettings(given, world);
-  if ('id' in settings) return fail(world, 2, settings);
   const { openTerminal } = await import('../screen/console.js');
   const terminal = openTerminal(settings);
   try {
@@ -127,16 +127,17 @@ export const run = async (argv: readonly string[], world: World): Promise<number
   const audience = new Audience({ folders, path, clock: machineClock });
   if (flag(given.once)) return lookOnce(audience, world);
   const isTerminal = world.stdin.isTTY === true && world.stdout.isTTY === true && world.env.TERM !== 'dumb';
-  // A screen reader is read to line by line.
-  const spoken = flag(given.screenReader) || world.env.INK_SCREEN_READER === 'true';
+  const settings = isTerminal && !flag(given.plain) ? terminalSettings(given, world) : null;
+  if (settings !== null && 'id' in settings) return fail(world, 2, settings);
   const broken = audience.run().then(
     () => new Promise<never>(() => undefined),
     (error: unknown): Broken => ({ error }),
   );
   const left =
-    flag(given.plain) || spoken || !isTerminal
+    // A screen reader is read to line by line.
+    settings === null || isSpoken(settings)
       ? await Promise.race([leadLines(audience, path !== null, world), broken])
-      : await leadScreen(audience, given, world, broken);
+      : await leadScreen(audience, settings, world, broken);
   audience.end();
   if (typeof left === 'number') return left;
   return fail(world, 1, readProblem(left.error, audience.sight.path ?? cooksFolder(world.env)));

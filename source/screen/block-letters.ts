@@ -42,19 +42,20 @@ const lettersOf = (text: string, size: LetterSize, ascii: boolean): readonly str
   return trimmed;
 };
 
-/** Text of one or more lines in block letters; null where it is wider than `columns`. */
+/** Whether every letter of a text has a shape. */
+export const canSpell = (text: string, size: LetterSize, ascii: boolean): boolean =>
+  [...text].every((char) => /\s/.test(char) || lettersOf(char, size, ascii).length > 0);
+
+/** Text of one or more lines in block letters; null where it is wider than `columns` or a letter has no shape. */
 export const blockLetters = (
   text: string,
   size: LetterSize,
   columns: number,
   ascii: boolean,
 ): readonly string[] | null => {
+  if (!canSpell(text, size, ascii)) return null;
   const blocks = text.split('\n').map((line) => lettersOf(line, size, ascii));
   const between = size === 'slim' ? [] : [''];
   const rows = blocks.flatMap((block, index) => (index === 0 ? block : [...between, ...block]));
   return rows.some((row) => [...row].length > columns) ? null : rows;
 };
-
-/** Whether every letter of a text has a shape. */
-export const canSpell = (text: string, size: LetterSize, ascii: boolean): boolean =>
-  [...text].every((char) => /\s/.test(char) || lettersOf(char, size, ascii).length > 0);

@@ -4,6 +4,7 @@ import type { Size, Style } from './context.js';
 import { frame } from './frame.js';
 import type { ConsoleModel } from './model.js';
 import { Rows } from './rows.js';
+import { sparedRows } from './style.js';
 import { useKeys } from './use-keys.js';
 
 type ConsoleScreenProps = {
@@ -12,9 +13,6 @@ type ConsoleScreenProps = {
   /** Missing: the window's own. */
   readonly size?: Size;
 };
-
-/** Some consoles on Windows scroll when their last cell is written: the last row stays empty there. */
-const sparedRows = process.platform === 'win32' ? 1 : 0;
 
 export const ConsoleScreen = ({ model, style, size }: ConsoleScreenProps) => {
   const window = useWindowSize();

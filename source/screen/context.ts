@@ -1,4 +1,5 @@
 import { type Message, words } from '../texts/message.js';
+import type { Printer } from '../units/printer.js';
 import { asciiSigns, type Signs, toAscii, unicodeSigns } from './looks.js';
 import type { Shown } from './model.js';
 import type { Paints } from './palette.js';
@@ -26,14 +27,16 @@ export type Context = {
   show(text: string): string;
 };
 
-export const contextOf = (shown: Shown, { ascii }: Script): Context => {
+/** Words as this terminal can show them. */
+export const wordsFor = (printer: Printer, { ascii }: Script): Pick<Context, 'say' | 'show'> => {
   const show = ascii ? toAscii : (text: string): string => text;
-  return {
-    shown,
-    ascii,
-    signs: ascii ? asciiSigns : unicodeSigns,
-    say: (message) => show(words(message, shown.printer)),
-    sayBoth: (message) => show(words(message, shown.printer.inBoth())),
-    show,
-  };
+  return { say: (message) => show(words(message, printer)), show };
 };
+
+export const contextOf = (shown: Shown, script: Script): Context => ({
+  shown,
+  ascii: script.ascii,
+  signs: script.ascii ? asciiSigns : unicodeSigns,
+  ...wordsFor(shown.printer, script),
+  sayBoth: (message) => wordsFor(shown.printer.inBoth(), script).say(message),
+});

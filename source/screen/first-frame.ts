@@ -2,7 +2,7 @@ import { frame } from './frame.js';
 import { ConsoleModel } from './model.js';
 import type { CookOptions, TerminalOptions } from './options.js';
 import { penned, pensFor } from './pens.js';
-import { isSpoken, styleFor } from './style.js';
+import { isSpoken, sparedRows, styleFor } from './style.js';
 
 const enter = '\u001b[?1049h\u001b[?25l\u001b[H';
 const leave = '\u001b[?25h\u001b[?1049l';
@@ -36,7 +36,7 @@ export const paintFirstFrame = (options: TerminalOptions & CookOptions): void =>
   const { stdin = process.stdin, stdout = process.stdout } = options;
   const { columns = 0, rows = 0 } = stdout;
   // Without a size, or where the last cell makes the window scroll, the library knows better.
-  if (isSpoken(options) || columns <= 0 || rows <= 0 || process.platform === 'win32') return;
+  if (isSpoken(options) || columns <= 0 || rows <= 0 || sparedRows > 0) return;
   const style = styleFor(options);
   const model = new ConsoleModel({
     session: options.session,

@@ -12,7 +12,7 @@ import { isCurve, leastPlotRows, plot } from './parts/plot.js';
 import { plotView } from './parts/plot-view.js';
 import { cues, nextAndWatch, progress, sight, timers } from './parts/progress.js';
 import { warnings } from './parts/warnings.js';
-import { blank, cut, type Line, lineWidth, span, widthOf } from './text.js';
+import { blank, clip, type Line, lineWidth, span } from './text.js';
 import { viewShown } from './views.js';
 
 /** How generously the body is set; tried from the most to the least. */
@@ -189,17 +189,6 @@ const clipped = (ctx: Context, setting: Setting, size: Size, rows: number): Body
     left: null,
     leftWidth: 0,
   };
-};
-
-const clip = (line: Line, cells: number): Line => {
-  if (lineWidth(line) <= cells) return line;
-  let left = cells;
-  return line.flatMap((one) => {
-    if (left <= 0) return [];
-    const kept = cut(one.text, left);
-    left -= widthOf(kept);
-    return [{ ...one, text: kept }];
-  });
 };
 
 const besides = (left: Line | undefined, leftWidth: number, right: Line): Line =>

@@ -1,5 +1,5 @@
-import { message, words } from '../texts/message.js';
-import { contextOf, type Script } from './context.js';
+import { type Message, message, words } from '../texts/message.js';
+import { type Context, contextOf, type Script } from './context.js';
 import { linesBetween } from './lines.js';
 import type { Shown } from './model.js';
 import { keysRow } from './parts/footer.js';
@@ -28,8 +28,8 @@ const read = (lines: readonly Line[]): readonly string[] =>
     )
     .filter((line) => line !== '');
 
-const openLines = (shown: Shown, script: Script): readonly string[] => {
-  const ctx = contextOf(shown, script);
+const openLines = (ctx: Context): readonly string[] => {
+  const { shown } = ctx;
   const { entry, notice } = shown.input;
   return [
     ...read(panel(ctx, widest) ?? []),
@@ -40,27 +40,28 @@ const openLines = (shown: Shown, script: Script): readonly string[] => {
 
 const latest = ({ events }: Shown): string => JSON.stringify(events[0] ?? null);
 
-const notSaved = ({ saving }: Shown): boolean => saving.problem !== null;
+/** That saving failed, or works again: said once. */
+const savingSaid = (before: Shown | undefined, { saving }: Shown): readonly Message[] => {
+  const failed = before !== undefined && before.saving.problem !== null;
+  if (saving.problem !== null) return failed ? [] : [saving.problem];
+  return failed ? [message('line.saving-again')] : [];
+};
 
 /**
  * What is spoken when `shown` follows: only what is new is said, the most urgent first; a moment that changes nothing
  * but a running number adds nothing. Pure.
  */
 export const speak = (before: Spoken | null, shown: Shown, script: Script): Spoken => {
-  const { advice, printer, saving } = shown;
+  const ctx = contextOf(shown, script);
+  const { advice, printer } = shown;
   const answered = before !== null && latest(before.shown) !== latest(shown);
   const said = [
-    ...(notSaved(shown) && (before === null || !notSaved(before.shown)) && saving.problem !== null
-      ? [words(saving.problem, printer)]
-      : []),
-    ...(before !== null && notSaved(before.shown) && !notSaved(shown)
-      ? [words(message('line.saving-again'), printer)]
-      : []),
+    ...savingSaid(before?.shown, shown).map((one) => words(one, printer)),
     ...linesBetween(before?.shown.advice ?? null, advice, printer, { answered }),
-  ].map((line) => contextOf(shown, script).show(line.trimEnd()));
+  ].map((line) => ctx.show(line.trimEnd()));
   return {
     shown,
     lines: said.length === 0 && before !== null ? before.lines : [...(before?.lines ?? []), ...said],
-    open: openLines(shown, script),
+    open: openLines(ctx),
   };
 };

@@ -13,10 +13,13 @@ export const wantsAscii = (env: NodeJS.ProcessEnv): boolean => {
 };
 
 /** NO_COLOR, when it is not empty, turns colour off: no-color.org. */
-const wantsColor = (env: NodeJS.ProcessEnv): boolean => (env.NO_COLOR ?? '') === '';
+export const wantsColor = (env: NodeJS.ProcessEnv): boolean => (env.NO_COLOR ?? '') === '';
 
 const colorBits = ({ color = wantsColor(process.env), stdout = process.stdout }: TerminalOptions): number =>
   color ? (stdout.getColorDepth?.(process.env) ?? 1) : 1;
+
+/** Some consoles on Windows scroll when their last cell is written: the last row stays empty there. */
+export const sparedRows = process.platform === 'win32' ? 1 : 0;
 
 /** How this terminal is written to. */
 export const styleFor = (options: TerminalOptions): Style => ({
@@ -25,6 +28,6 @@ export const styleFor = (options: TerminalOptions): Style => ({
   still: options.still ?? false,
 });
 
-/** Whether somebody listens rather than looks. */
+/** Whether somebody listens rather than looks. INK_SCREEN_READER is the terminal library's own word for it. */
 export const isSpoken = ({ spoken }: TerminalOptions): boolean =>
   spoken ?? process.env.INK_SCREEN_READER === 'true';

@@ -36,6 +36,18 @@ export const cut = (text: string, cells: number): string => {
   return kept;
 };
 
+/** As much of a row as fits into so many cells. */
+export const clip = (line: Line, cells: number): Line => {
+  if (lineWidth(line) <= cells) return line;
+  let left = cells;
+  return line.flatMap((one) => {
+    if (left <= 0) return [];
+    const kept = cut(one.text, left);
+    left -= widthOf(kept);
+    return [{ ...one, text: kept }];
+  });
+};
+
 export const padded = (text: string, cells: number): string =>
   text + ' '.repeat(Math.max(0, cells - widthOf(text)));
 

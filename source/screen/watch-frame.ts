@@ -1,12 +1,12 @@
 import type { Advice } from '../cook/advice.js';
 import type { Cook } from '../cook/cook.js';
-import { type Message, message, words } from '../texts/message.js';
+import { message } from '../texts/message.js';
 import { escapeForTerminal } from '../units/escape.js';
 import type { Printer } from '../units/printer.js';
 import { blockLetters, canSpell, type LetterSize } from './block-letters.js';
-import type { Script, Size } from './context.js';
-import { asciiSigns, type Look, toAscii, unicodeSigns } from './looks.js';
-import { blank, cut, type Line, lineWidth, type Span, span, widthOf, wrap } from './text.js';
+import { type Script, type Size, wordsFor } from './context.js';
+import { asciiSigns, type Look, unicodeSigns } from './looks.js';
+import { blank, clip, cut, type Line, lineWidth, type Span, span, widthOf, wrap } from './text.js';
 import { watchNumbers } from './watch-numbers.js';
 import { sceneOf } from './watch-scene.js';
 
@@ -21,13 +21,6 @@ export type Watched =
       /** Somebody leads it at this moment. */
       readonly isLed: boolean;
     };
-
-export type Words = { readonly say: (said: Message) => string; readonly show: (text: string) => string };
-
-const wordsOf = (printer: Printer, { ascii }: Script): Words => {
-  const show = ascii ? toAscii : (text: string): string => text;
-  return { say: (said) => show(words(said, printer)), show };
-};
 
 /** Text is not set wider than a line that can be read across a room. */
 const widest = 100;
@@ -48,10 +41,8 @@ const slim: Sizes = [
 ];
 
 /** Null where they don't fit, or have no shape; the smallest have none for the sign of a degree. */
-const letters = (text: string, size: LetterSize, cells: number, ascii: boolean): readonly string[] | null => {
-  const spelt = canSpell(text, size, ascii) ? text : text.replace('°', '');
-  return canSpell(spelt, size, ascii) ? blockLetters(spelt, size, cells, ascii) : null;
-};
+const letters = (text: string, size: LetterSize, cells: number, ascii: boolean): readonly string[] | null =>
+  blockLetters(canSpell(text, size, ascii) ? text : text.replace('°', ''), size, cells, ascii);
 
 const block = (rows: readonly string[], look: Look): readonly Line[] => rows.map((row) => [span(row, look)]);
 
@@ -83,7 +74,7 @@ type Parts = {
 
 const partsOf = (watched: Watched & { kind: 'cook' }, width: number, style: Script): Parts => {
   const { cook, advice, printer } = watched;
-  const { say, show } = wordsOf(printer, style);
+  const { say, show } = wordsFor(printer, style);
   const numbers = watchNumbers(cook, advice, printer);
   const scene = sceneOf(cook, advice);
   const measure = Math.min(width, widest);
@@ -214,19 +205,10 @@ const body = (parts: Parts, width: number, rows: number, style: Script): readonl
   return [...parts.keep, ...parts.told].slice(0, rows);
 };
 
-const clip = (line: Line, cells: number): Line => {
-  let left = cells;
-  return line.flatMap((one) => {
-    const text = cut(one.text, Math.max(0, left));
-    left -= widthOf(text);
-    return text === '' ? [] : [{ ...one, text }];
-  });
-};
-
 const head = (watched: Watched, cells: number, style: Script): Line => {
   if (watched.kind === 'waiting') return blank;
   const { cook, advice, printer, isLed } = watched;
-  const { say, show } = wordsOf(printer, style);
+  const { say, show } = wordsFor(printer, style);
   const marks = [
     ...(advice.rehearsal ? [span(` ${say(message('screen.rehearsal'))} `, 'caution block')] : []),
     ...(isLed || advice.phase === 'over' ? [] : [span(` ${say(message('watch.not-led'))} `, 'caution')]),
@@ -238,7 +220,7 @@ const head = (watched: Watched, cells: number, style: Script): Line => {
 };
 
 const nothing = (watched: Watched & { kind: 'waiting' }, width: number, style: Script): readonly Line[] => {
-  const { say } = wordsOf(watched.printer, style);
+  const { say } = wordsFor(watched.printer, style);
   const isCook = watched.for === 'a cook';
   const title = say(message(isCook ? 'watch.waiting' : 'watch.waiting.journal'));
   return [
@@ -253,7 +235,7 @@ export const watchFrame = (watched: Watched, size: Size, style: Script): readonl
   const margin = marginOf(size);
   const width = Math.max(10, size.columns - 2 * margin);
   const rows = Math.max(1, size.rows - 3);
-  const { say } = wordsOf(watched.printer, style);
+  const { say } = wordsFor(watched.printer, style);
   const lines =
     watched.kind === 'waiting'
       ? nothing(watched, width, style)

@@ -2,9 +2,10 @@ import type { Advice } from '../cook/advice.js';
 import type { Cook } from '../cook/cook.js';
 import { handLimit } from '../cook/phases/gates.js';
 import { stageShown } from '../cook/readings.js';
-import type { PhaseId } from '../recipe/recipe.js';
 import { type Message, message, type TextId } from '../texts/message.js';
-import { type Printer, printer } from '../units/printer.js';
+import type { Printer } from '../units/printer.js';
+import { otherUnit } from '../units/temperature.js';
+import { measuredIn } from './measured.js';
 
 /** What is written as large as the window has room for, and what stands small below each. */
 export type WatchNumbers = {
@@ -17,16 +18,6 @@ export type WatchNumbers = {
   readonly share: number | null;
 };
 
-const measured: readonly PhaseId[] = ['dissolve', 'boil', 'test', 'flavour'];
-const onTheSlab: readonly PhaseId[] = ['fold', 'pull'];
-
-const onOtherScale = (cook: Cook, own: Printer): Printer =>
-  printer({
-    language: own.language,
-    unit: own.unit === 'F' ? 'C' : 'F',
-    toShownCelsius: cook.batch.dial.toShownCelsius,
-  });
-
 const ofSyrup = (cook: Cook, advice: Advice, own: Printer): Pick<WatchNumbers, 'number' | 'numberLabel'> => {
   const { lastReading } = cook;
   if (lastReading === null || !cook.thermometer)
@@ -35,7 +26,7 @@ const ofSyrup = (cook: Cook, advice: Advice, own: Printer): Pick<WatchNumbers, '
     number: own.dial(lastReading.celsius),
     numberLabel: message('watch.reading', {
       ago: advice.now - lastReading.t,
-      other: onOtherScale(cook, own).dial(lastReading.celsius),
+      other: own.inScale(otherUnit(own.unit)).dial(lastReading.celsius),
     }),
   };
 };
@@ -78,8 +69,9 @@ export const watchNumbers = (cook: Cook, advice: Advice, own: Printer): WatchNum
   };
   if (phase === 'over' && !cook.stopped)
     return { number: null, numberLabel: null, word: outcome(cook), wordLabel: null, left: null, share: null };
-  if (onTheSlab.includes(phase)) return { ...ofMiddle(cook, own), ...named, ...left };
-  if (!measured.includes(phase)) return { number: null, numberLabel: null, ...named, ...left };
+  const measured = measuredIn(phase);
+  if (measured === 'middle') return { ...ofMiddle(cook, own), ...named, ...left };
+  if (measured === null) return { number: null, numberLabel: null, ...named, ...left };
   const { lastReading } = cook;
   const read = ofSyrup(cook, advice, own);
   if (read.number === null || lastReading === null || cook.boilsSince === null || phase === 'flavour')

@@ -4,6 +4,7 @@ import type { Size, Style } from './context.js';
 import type { Key } from './input/key.js';
 import type { ConsoleExit } from './options.js';
 import { Rows } from './rows.js';
+import { sparedRows } from './style.js';
 import { useKeys } from './use-keys.js';
 import { watchFrame } from './watch-frame.js';
 import type { WatchModel } from './watch-model.js';
@@ -15,9 +16,6 @@ type WatchScreenProps = {
   /** Missing: the window's own. */
   readonly size?: Size;
 };
-
-/** As in the console: some consoles on Windows scroll when their last cell is written. */
-const sparedRows = process.platform === 'win32' ? 1 : 0;
 
 /** No key does anything but leave. */
 const exitOf = (key: Key): ConsoleExit | null => {

@@ -1,6 +1,6 @@
 import type { Warning } from '../../cook/advice.js';
 import { type Message, message } from '../../texts/message.js';
-import { blockLetters, canSpell, type LetterSize } from '../block-letters.js';
+import { blockLetters, type LetterSize } from '../block-letters.js';
 import type { Context } from '../context.js';
 import { optionsOf } from '../input/choosers.js';
 import { questionShown } from '../keys.js';
@@ -18,7 +18,7 @@ export const written = (
   look: Look,
 ): readonly Line[] | null => {
   if (size === 'line') return wrap([span(text.replaceAll('\n', ' '), look)], width);
-  const rows = canSpell(text, size, ctx.ascii) ? blockLetters(text, size, width, ctx.ascii) : null;
+  const rows = blockLetters(text, size, width, ctx.ascii);
   if (rows === null) return null;
   // As one block, should what is behind the letters be painted too.
   const cells = Math.max(...rows.map(widthOf));

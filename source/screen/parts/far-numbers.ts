@@ -1,12 +1,11 @@
 import type { Countdown } from '../../cook/advice.js';
 import { message } from '../../texts/message.js';
-import { blockLetters, canSpell, type LetterSize } from '../block-letters.js';
+import { blockLetters, type LetterSize } from '../block-letters.js';
 import type { Context } from '../context.js';
 import type { Look } from '../looks.js';
-import { cut, type Line, padded, type Span, span } from '../text.js';
-
-/** A number for two metres and what it is; `label` in block letters too where there is room. */
-type Big = { readonly text: string; readonly label: string; readonly look: Look };
+import { measuredIn } from '../measured.js';
+import { cut, type Line, padded, span } from '../text.js';
+import { allDrawn, type Big, columnCells, columnGap, onOneGround, withoutUnit } from './big.js';
 
 const minute = 60;
 const hour = 60 * minute;
@@ -46,8 +45,6 @@ const timersByNeed = ({ shown }: Context): readonly Countdown[] =>
       (one.until ?? 0) - (other.until ?? 0),
   );
 
-const bareNumber = (text: string): string => text.replace(/\s*°?[CF]$/, '').trim();
-
 const syrup = (ctx: Context): readonly Big[] => {
   const { advice, facts, printer } = ctx.shown;
   const { reading, window } = facts;
@@ -62,7 +59,7 @@ const syrup = (ctx: Context): readonly Big[] => {
           look: 'strong',
         },
     {
-      text: ctx.show(bareNumber(printer.dialSpan(...window))),
+      text: ctx.show(withoutUnit(printer.dialSpan(...window))),
       label: ctx.say(message('far.target', { unit })),
       look: 'plain',
     },
@@ -78,20 +75,18 @@ const hands = (ctx: Context): readonly Big[] => {
   return [
     middleKnown
       ? {
-          text: bareNumber(printer.degrees(middle.celsius)),
+          text: withoutUnit(printer.degrees(middle.celsius)),
           label: ctx.say(message('far.middle', { ago: advice.now - middle.t, unit })),
           look: warm,
         }
       : { text: '---', label: ctx.say(message('far.middle.none')), look: 'faint' },
     {
-      text: bareNumber(printer.degrees(middle.limitCelsius)),
+      text: withoutUnit(printer.degrees(middle.limitCelsius)),
       label: ctx.say(message('far.limit', { unit })),
       look: 'plain',
     },
   ];
 };
-
-const syrupPhases: readonly string[] = ['dissolve', 'boil', 'test', 'flavour'];
 
 /** Temperature, target, and the time left or what runs; as many of them as there are now. */
 const bigsOf = (ctx: Context): readonly Big[] => {
@@ -99,7 +94,8 @@ const bigsOf = (ctx: Context): readonly Big[] => {
   const { phase, forecast } = advice;
   const [timer] = timersByNeed(ctx);
   const running = timer === undefined ? [] : [timerOf(ctx, timer)];
-  if (syrupPhases.includes(phase)) {
+  const measured = measuredIn(phase);
+  if (measured === 'syrup') {
     const off: Big = {
       text: ctx.say(message('far.off.now')),
       label: ctx.say(message('far.off')),
@@ -110,41 +106,20 @@ const bigsOf = (ctx: Context): readonly Big[] => {
       return [...syrup(ctx), toGo(ctx, forecast.takeOffSeconds.typical, 'plain')];
     return [...syrup(ctx), ...running];
   }
-  return phase === 'fold' || phase === 'pull' ? [...hands(ctx), ...running] : running;
+  return measured === 'middle' ? [...hands(ctx), ...running] : running;
 };
 
 /** Where each number's column begins, as shares of the width: the window is the widest. */
 const columnsAt = [0, 0.26, 0.69] as const;
-const gap = 2;
-
 export type NumberSizes = { readonly digits: LetterSize; readonly labels: LetterSize | 'line' };
-
-const allDrawn = (drawn: readonly (readonly string[] | null)[]): drawn is readonly (readonly string[])[] =>
-  drawn.every((one) => one !== null);
-
-/** Rows of drawings side by side, standing on one ground line. */
-const joined = (
-  drawn: readonly (readonly string[])[],
-  bigs: readonly Big[],
-  cells: readonly number[],
-): readonly Line[] => {
-  const height = Math.max(0, ...drawn.map((one) => one.length));
-  return Array.from({ length: height }, (_, index) =>
-    bigs.map((big, nth): Span => {
-      const one = drawn[nth] ?? [];
-      return span(padded(one[index - (height - one.length)] ?? '', cells[nth] ?? 0), big.look);
-    }),
-  );
-};
 
 /** The numbers in block letters; null where they do not fit so large; empty where there are none. */
 export const farNumbers = (ctx: Context, sizes: NumberSizes, width: number): readonly Line[] | null => {
   const bigs = bigsOf(ctx);
   if (bigs.length === 0) return [];
-  const from = bigs.length === 1 ? [0] : columnsAt.map((share) => Math.floor(share * width));
-  const cells = bigs.map((_, nth) => (from[nth + 1] ?? width) - (from[nth] ?? 0));
+  const cells = columnCells(bigs.length === 1 ? [0] : columnsAt, bigs.length, width);
   const inCells = (text: string, size: LetterSize, nth: number): readonly string[] | null =>
-    canSpell(text, size, ctx.ascii) ? blockLetters(text, size, (cells[nth] ?? 0) - gap, ctx.ascii) : null;
+    blockLetters(text, size, (cells[nth] ?? 0) - columnGap, ctx.ascii);
   const digits = bigs.map(({ text }, nth) => inCells(text, sizes.digits, nth));
   if (!allDrawn(digits)) return null;
   const labelSize = sizes.labels;
@@ -152,11 +127,11 @@ export const farNumbers = (ctx: Context, sizes: NumberSizes, width: number): rea
     labelSize === 'line' ? null : bigs.map(({ label }, nth) => inCells(label.toUpperCase(), labelSize, nth));
   const labels =
     large !== null && allDrawn(large)
-      ? joined(large, bigs, cells)
+      ? onOneGround(large, bigs, cells)
       : [
           bigs.map((big, nth) =>
-            span(padded(cut(big.label, (cells[nth] ?? gap) - gap), cells[nth] ?? 0), 'plain'),
+            span(padded(cut(big.label, (cells[nth] ?? columnGap) - columnGap), cells[nth] ?? 0), 'plain'),
           ),
         ];
-  return [...joined(digits, bigs, cells), ...(labelSize === 'line' ? [] : [[]]), ...labels];
+  return [...onOneGround(digits, bigs, cells), ...(labelSize === 'line' ? [] : [[]]), ...labels];
 };

@@ -4,6 +4,7 @@ import type { Printer } from '../../units/printer.js';
 import { otherUnit } from '../../units/temperature.js';
 import type { Context } from '../context.js';
 import type { Look } from '../looks.js';
+import { measuredIn } from '../measured.js';
 import { cut, type Line, padded, span, widthOf } from '../text.js';
 
 export const glassWidth = (columns: number): number => (columns >= 110 ? 26 : 22);
@@ -66,7 +67,7 @@ const handScale = (ctx: Context): Scale => {
 const scaleOf = (ctx: Context): Scale | null => {
   const { phase } = ctx.shown.advice;
   if (['mix', 'dissolve', 'boil', 'test', 'flavour', 'pour'].includes(phase)) return syrupScale(ctx);
-  return phase === 'fold' || phase === 'pull' ? handScale(ctx) : null;
+  return measuredIn(phase) === 'middle' ? handScale(ctx) : null;
 };
 
 type Row = {

@@ -2,20 +2,14 @@ import { message } from '../../texts/message.js';
 import { otherUnit } from '../../units/temperature.js';
 import { blockLetters, type LetterSize } from '../block-letters.js';
 import type { Context } from '../context.js';
-import type { Look } from '../looks.js';
-import { cut, type Line, lineWidth, padded, type Span, span, widthOf } from '../text.js';
+import { measuredIn } from '../measured.js';
+import { cut, type Line, lineWidth, padded, span, widthOf } from '../text.js';
+import { allDrawn, type Big, columnCells, columnGap, onOneGround, withoutUnit } from './big.js';
 
-/** A number to be read from two metres, its unit and what it is; `richer`: the label with the other scale in it. */
-type Big = {
-  readonly text: string;
-  readonly label: string;
-  readonly richer?: string;
-  readonly look: Look;
-};
+/** `richer`: the label with the other scale in it. */
+type Labelled = Big & { readonly richer?: string };
 
-const withoutUnit = (text: string): string => text.replace(/\s*°?[CF]$/, '').trim();
-
-const syrupNumbers = (ctx: Context): readonly Big[] => {
+const syrupNumbers = (ctx: Context): readonly Labelled[] => {
   const { advice, facts, printer } = ctx.shown;
   const { reading, window } = facts;
   const [low, high] = window;
@@ -39,7 +33,11 @@ const syrupNumbers = (ctx: Context): readonly Big[] => {
       look: 'plain',
     },
     advice.offTheHeat
-      ? { text: 'NOW', label: ctx.say(message('screen.big.time.off')), look: 'alarm' }
+      ? {
+          text: ctx.say(message('far.off.now')),
+          label: ctx.say(message('screen.big.time.off')),
+          look: 'alarm',
+        }
       : {
           text: seconds === null ? '---' : printer.time(seconds).toUpperCase(),
           label: ctx.say(message('screen.big.time')),
@@ -48,7 +46,7 @@ const syrupNumbers = (ctx: Context): readonly Big[] => {
   ];
 };
 
-const handNumbers = (ctx: Context): readonly Big[] => {
+const handNumbers = (ctx: Context): readonly Labelled[] => {
   const { facts, printer, advice } = ctx.shown;
   const { middle, middleKnown } = facts;
   const running = advice.timers.find((one) => one.until !== null && !one.due);
@@ -82,41 +80,33 @@ const handNumbers = (ctx: Context): readonly Big[] => {
   ];
 };
 
-const numbersOf = (ctx: Context): readonly Big[] | null => {
-  const { phase } = ctx.shown.advice;
-  if (['dissolve', 'boil', 'test', 'flavour'].includes(phase)) return syrupNumbers(ctx);
-  return phase === 'fold' || phase === 'pull' ? handNumbers(ctx) : null;
+const numbersOf = (ctx: Context): readonly Labelled[] | null => {
+  const measured = measuredIn(ctx.shown.advice.phase);
+  if (measured === 'syrup') return syrupNumbers(ctx);
+  return measured === 'middle' ? handNumbers(ctx) : null;
 };
 
 /** Where each number's column begins, as shares of the width: the window is the widest. */
 const columnsAt = [0, 0.28, 0.67] as const;
-const gap = 2;
 
 /** Rows of letters, one number after the other, each in a column of its own so that it stays where it is. */
 const beside = (
-  bigs: readonly Big[],
+  bigs: readonly Labelled[],
   size: LetterSize,
   width: number,
   ctx: Context,
 ): readonly Line[] | null => {
-  const from = columnsAt.map((share) => Math.floor(share * width));
-  const cells = bigs.map((_, nth) => (from[nth + 1] ?? width) - (from[nth] ?? 0));
-  const drawn = bigs.map((big, nth) => blockLetters(big.text, size, (cells[nth] ?? 0) - gap, ctx.ascii));
-  if (drawn.some((one) => one === null)) return null;
-  const height = Math.max(...drawn.map((one) => one?.length ?? 0));
-  const row = (index: number): Line =>
-    bigs.map((big, nth): Span => {
-      const letters = drawn[nth] ?? [];
-      // Digits stand on one ground line.
-      const text = letters[index - (height - letters.length)] ?? '';
-      return span(padded(text, cells[nth] ?? 0), big.look);
-    });
+  const cells = columnCells(columnsAt, bigs.length, width);
+  const drawn = bigs.map((big, nth) =>
+    blockLetters(big.text, size, (cells[nth] ?? 0) - columnGap, ctx.ascii),
+  );
+  if (!allDrawn(drawn)) return null;
   const labels: Line = bigs.map((big, nth) => {
-    const room = (cells[nth] ?? gap) - gap;
+    const room = (cells[nth] ?? columnGap) - columnGap;
     const { label, richer = label } = big;
     return span(padded(cut(widthOf(richer) <= room ? richer : label, room), cells[nth] ?? 0), 'faint');
   });
-  return [...Array.from({ length: height }, (_, index) => row(index)), labels];
+  return [...onOneGround(drawn, bigs, cells), labels];
 };
 
 /** Temperature, target and time in block letters; null where there is no room, or nothing to measure. */

@@ -3,6 +3,7 @@ import { stages } from '../../sugar/stages.js';
 import { message } from '../../texts/message.js';
 import type { Context } from '../context.js';
 import type { Look } from '../looks.js';
+import { measuredIn } from '../measured.js';
 import { cut, type Line, padded, type Span, span, widthOf } from '../text.js';
 import type { Ahead, Bucket, Trace, TraceMark } from '../trace.js';
 import { Canvas } from './canvas.js';
@@ -83,8 +84,9 @@ const middleSubject = (ctx: Context, trace: Trace): Subject => {
 
 const subjectOf = (ctx: Context): Subject => {
   const { trace, advice } = ctx.shown;
-  const isByHand = advice.phase === 'fold' || advice.phase === 'pull';
-  return isByHand && trace.middle.length > 0 ? middleSubject(ctx, trace) : syrupSubject(ctx, trace);
+  return measuredIn(advice.phase) === 'middle' && trace.middle.length > 0
+    ? middleSubject(ctx, trace)
+    : syrupSubject(ctx, trace);
 };
 
 /** Whether a curve tells more than the glass. */
