@@ -1,5 +1,4 @@
-import { accessSync, constants } from 'node:fs';
-import { type Browser, chromium } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Batch } from '../../source/batch/batch.js';
 import { batchOf } from '../../source/batch/batch-of.js';
@@ -11,6 +10,7 @@ import { cardHtml } from '../../source/sheets/card-html.js';
 import type { RunSheetInput } from '../../source/sheets/run-sheet.js';
 import { type Printer, printer } from '../../source/units/printer.js';
 import { blind, hall, recipe, recipeNames, seaside } from '../cook/play.js';
+import { launched, withoutBrowser } from './browser.js';
 
 const printerOf = ({ dial }: Batch): Printer =>
   printer({ unit: dial.unit, toShownCelsius: (celsius) => dial.toShownCelsius(celsius) });
@@ -113,39 +113,13 @@ describe('the card', () => {
   });
 });
 
-const isThere = (path: string | undefined): path is string => {
-  try {
-    if (path === undefined) return false;
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-};
-const browserPath = [process.env.KETTLEHAND_BROWSER, '/usr/bin/chromium', '/usr/bin/chromium-browser'].find(
-  isThere,
-);
-if (browserPath === undefined)
-  console.warn(
-    'Skipped: the card in a browser. No Chromium is installed (Debian: apt-get install chromium).',
-  );
-const flags = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 /** Nobody reads smaller letters from a wall, CSS pixels. */
 const smallestLetter = 10;
 
-describe.skipIf(browserPath === undefined)('the card in a browser', () => {
+describe.skipIf(withoutBrowser('the card'))('the card in a browser', () => {
   let browser: Browser;
   beforeAll(async () => {
-    browser = await chromium.launch({ executablePath: browserPath ?? '', args: flags });
+    browser = await launched();
   });
   afterAll(async () => {
     await browser?.close();

@@ -1,39 +1,11 @@
-import { accessSync, constants, readFileSync } from 'node:fs';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { printerOf } from '../../source/commands/cook-printer.js';
 import type { Story } from '../../source/lessons/story.js';
 import { debriefHtml } from '../../source/sheets/debrief-html.js';
 import { fairStory, rehearsed } from '../lessons/cooks-told.js';
-
-const isThere = (path: string | undefined): path is string => {
-  try {
-    if (path === undefined) return false;
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-};
-
-const browserPath = [process.env.KETTLEHAND_BROWSER, '/usr/bin/chromium', '/usr/bin/chromium-browser'].find(
-  isThere,
-);
-if (browserPath === undefined)
-  console.warn(
-    'Skipped: the page in a browser. No Chromium is installed (Debian: apt-get install chromium).',
-  );
-
-const flags = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
+import { launched, withoutBrowser } from './browser.js';
 
 const sizes = [
   ['a phone', 360, 740],
@@ -68,10 +40,10 @@ type Seen = {
 const lookAt = (page: Page): Promise<Seen> =>
   page.evaluate<Seen>(readFileSync('tests/sheets/look.js', 'utf8'));
 
-describe.skipIf(browserPath === undefined)('the page in a browser', () => {
+describe.skipIf(withoutBrowser('the page'))('the page in a browser', () => {
   let browser: Browser;
   beforeAll(async () => {
-    browser = await chromium.launch({ executablePath: browserPath ?? '', args: flags });
+    browser = await launched();
   });
   afterAll(async () => {
     await browser?.close();

@@ -1,40 +1,12 @@
-import { accessSync, constants } from 'node:fs';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { batchOf } from '../../source/batch/batch-of.js';
 import { plainPrinter } from '../../source/commands/io.js';
 import { defaultKitchen } from '../../source/kitchen/default.js';
 import { handoutHtml } from '../../source/sheets/handout-html.js';
 import { type RecipeName, recipe } from '../cook/play.js';
+import { launched, withoutBrowser } from './browser.js';
 
-const isThere = (path: string | undefined): path is string => {
-  try {
-    if (path === undefined) return false;
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-};
-
-const browserPath = [process.env.KETTLEHAND_BROWSER, '/usr/bin/chromium', '/usr/bin/chromium-browser'].find(
-  isThere,
-);
-if (browserPath === undefined)
-  console.warn(
-    'Skipped: the handout in a browser. No Chromium is installed (Debian: apt-get install chromium).',
-  );
-
-const flags = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 const sizes = [
   ['a small phone', 320, 640],
   ['a phone', 360, 740],
@@ -64,10 +36,10 @@ const look = `(() => {
   };
 })()`;
 
-describe.skipIf(browserPath === undefined)('the handout in a browser', () => {
+describe.skipIf(withoutBrowser('the handout'))('the handout in a browser', () => {
   let browser: Browser;
   beforeAll(async () => {
-    browser = await chromium.launch({ executablePath: browserPath ?? '', args: flags });
+    browser = await launched();
   });
   afterAll(async () => {
     await browser?.close();
