@@ -1,4 +1,5 @@
 import type headless from '@xterm/headless';
+import { inPalette } from './xterm.js';
 
 /** One cell of the terminal in picture units. */
 const cell = { width: 9, height: 18 } as const;
@@ -9,20 +10,22 @@ const colours = {
   text: '#c3c7cf',
   strong: '#ffffff',
   faint: '#757b87',
-  red: '#ff6b5e',
-  yellow: '#f5c451',
 } as const;
+
+const colourOf = (isPalette: boolean, isRgb: boolean, value: number): string | null => {
+  if (isRgb) return `#${value.toString(16).padStart(6, '0')}`;
+  return isPalette ? inPalette(value) : null;
+};
 
 type Paint = { readonly ink: string; readonly ground: string | null; readonly bold: boolean };
 
 const paintOf = (at: headless.IBufferCell): Paint => {
-  const hue = at.isFgPalette()
-    ? ({ 1: colours.red, 3: colours.yellow } as Record<number, string>)[at.getFgColor()]
-    : undefined;
+  const hue = colourOf(at.isFgPalette(), at.isFgRGB(), at.getFgColor());
+  const behind = colourOf(at.isBgPalette(), at.isBgRGB(), at.getBgColor());
   const ink = hue ?? (at.isDim() ? colours.faint : at.isBold() ? colours.strong : colours.text);
   return at.isInverse()
     ? { ink: colours.ground, ground: ink, bold: at.isBold() !== 0 }
-    : { ink, ground: null, bold: at.isBold() !== 0 };
+    : { ink, ground: behind, bold: at.isBold() !== 0 };
 };
 
 /** Quarters of a cell: upper left, upper right, lower left, lower right. */

@@ -57,8 +57,8 @@ const many: Readonly<Record<Background, Paints>> = {
   light: {
     ...anyBackground,
     faint: { color: '#585858' },
-    alarm: { bold: true, color: '#a30018' },
-    'alarm letters': { bold: true, color: '#a30018' },
+    alarm: { bold: true, color: '#960018' },
+    'alarm letters': { bold: true, color: '#960018' },
     caution: { bold: true, color: '#6b4700' },
   },
 };

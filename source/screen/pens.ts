@@ -12,13 +12,18 @@ const sgr = (code: string | number): string => `\u001b[${code}m`;
 const sixteen: Readonly<Record<string, number>> = { black: 30, red: 31, yellow: 33, whiteBright: 97 };
 const toBehind = 10;
 
-/** The nearest of the 6x6x6 cube, or of the 24 greys where the three are equal: xterm's 256 colours. */
+/** What a cube's six steps are in xterm's 256 colours (its source, 256colres.pl; from memory), and its 24 greys. */
+const levels = [0, 95, 135, 175, 215, 255] as const;
+const grey = { first: 232, darkest: 8, step: 10 } as const;
+
+/** The nearest of the cube, or of the greys where the three are equal. */
 const in256 = (red: number, green: number, blue: number): number => {
-  if (red === green && green === blue) {
-    if (red < 8) return 16;
-    return red > 248 ? 231 : 232 + Math.round(((red - 8) / 247) * 24);
-  }
-  const level = (value: number): number => Math.round((value / 255) * 5);
+  const level = (value: number): number => {
+    const away = levels.map((one) => Math.abs(one - value));
+    return away.indexOf(Math.min(...away));
+  };
+  const isGrey = red === green && green === blue && red >= grey.darkest && red < levels[5];
+  if (isGrey) return grey.first + Math.min(23, Math.round((red - grey.darkest) / grey.step));
   return 16 + 36 * level(red) + 6 * level(green) + level(blue);
 };
 
