@@ -4,6 +4,8 @@ import { terminalProgram } from './build-options.mjs';
 
 // One small entry that answers at once; each command and the screen are loaded after it, in shared pieces.
 // Built beside the old one and put in its place whole: a build that fails leaves what works.
+// `--counted` is for `npm run coverage`: every statement and branch leaves word that it ran.
+const counting = process.argv.includes('--counted') ? await import('./counted.mjs') : null;
 const fresh = `dist-${process.pid}`;
 await build({
   ...terminalProgram,
@@ -11,6 +13,9 @@ await build({
   outdir: fresh,
   outExtension: { '.js': '.mjs' },
   splitting: true,
+  ...(counting === null
+    ? {}
+    : { plugins: [...terminalProgram.plugins, counting.countingInEsbuild('source/cli.ts')] }),
 });
 await rm('dist', { recursive: true, force: true });
 await rename(fresh, 'dist');

@@ -3,37 +3,17 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { buildSync } from 'esbuild';
 import { CookAtTheScreen, type Opening } from './driver.js';
+import { fixtureOptions } from './fixture-options.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'kettlehand-screen-'));
-const program = join(
-  process.cwd(),
-  'node_modules',
-  '.cache',
-  `kettlehand-fixture-${process.pid}-${Date.now()}.mjs`,
-);
+/** Another build may be named: the one that counts what runs. */
+const named = process.env.KETTLEHAND_FIXTURE;
+const program =
+  named ??
+  join(process.cwd(), 'node_modules', '.cache', `kettlehand-fixture-${process.pid}-${Date.now()}.mjs`);
 
-/** One file, as the program itself is shipped: it starts in a third of the time. */
 const built = (): string => {
-  if (!existsSync(program))
-    buildSync({
-      entryPoints: ['tests/terminal/fixtures/console.ts'],
-      outfile: program,
-      bundle: true,
-      format: 'esm',
-      platform: 'node',
-      target: 'node20',
-      jsx: 'automatic',
-      define: {
-        'process.env.NODE_ENV': '"production"',
-        'process.env.DEV': '"false"',
-        'import.meta.url': JSON.stringify(`file://${process.cwd()}/tests/screen/kit.ts`),
-      },
-      alias: { 'react-devtools-core': './scripts/nothing.mjs' },
-      banner: {
-        js: `import { createRequire as makeRequire } from 'node:module';\nconst require = makeRequire(${JSON.stringify(`file://${program}`)});`,
-      },
-      logLevel: 'error',
-    });
+  if (!existsSync(program)) buildSync(fixtureOptions(program));
   return program;
 };
 
@@ -79,6 +59,6 @@ export const atTheStart = async (options: Omit<Opening, 'command'> = {}): Promis
 /** At the end of a test file, whose tests may run side by side: nothing is left running, nothing left on the disk. */
 export const closeAll = async (): Promise<void> => {
   await Promise.all(opened.splice(0).map((cook) => cook.close()));
-  rmSync(program, { force: true });
+  if (named === undefined) rmSync(program, { force: true });
   rmSync(folder, { recursive: true, force: true });
 };
