@@ -1,4 +1,12 @@
-import { believe, carryOverNow, crossing, type Evidence, observe } from '../forecast/index.js';
+import {
+  believe,
+  carryOverNow,
+  crossing,
+  crossingBy,
+  type Evidence,
+  observe,
+  reachedProbability,
+} from '../forecast/index.js';
 import { type ColdWaterOutcome, coldWaterOutcomes } from '../sugar/stages.js';
 import { headline } from './candy.js';
 import type { ColdWaterTest, Cook, Reading } from './cook.js';
@@ -12,7 +20,7 @@ export const nearKelvin = 8;
 /** A batch reads as boiling from this far below its computed start, kelvin: what a home thermometer can tell. */
 const boilSlackKelvin = 0.5;
 /** Evidence is enough from this probability on. */
-const reachedProbability = 0.9;
+const enough = 0.9;
 /** A rate is told from this many readings at most: constant size, a minute or two near the end. */
 const rememberedReadings = 6;
 /** A reading is of the same moment as a test within this, seconds. */
@@ -82,11 +90,11 @@ export const noteEvidence = (cook: Cook, evidence: Evidence): Cook => {
   const heard = { ...cook, estimate };
   const noted = { ...heard, takeOffCelsius: takeOffNow(heard) };
   if (cook.reachedAt !== null) return noted;
-  const belief = believe(estimate, target(cook), cook.t, curve, cook.hob);
   const blind = cook.readingsTaken === 0 || !cook.thermometer;
-  const sure =
-    (belief?.reachedProbability ?? 0) >= reachedProbability && (dialStays(noted) || feltDone(noted));
-  const reached = blind ? feltDone(noted) : sure;
+  const isSure = (): boolean =>
+    (dialStays(noted) || feltDone(noted)) &&
+    reachedProbability(estimate, target(cook), cook.t, curve, cook.hob) >= enough;
+  const reached = blind ? feltDone(noted) : isSure();
   return reached ? { ...noted, reachedAt: cook.t } : noted;
 };
 
@@ -94,17 +102,17 @@ export const noteEvidence = (cook: Cook, evidence: Evidence): Cook => {
 const onTheHeat = (cook: Cook): boolean =>
   ['mix', 'dissolve', 'boil'].includes(headline(cook)) && !potIsOff(cook);
 
+const isProjected = (cook: Cook): boolean => headline(cook) === 'boil' && !potIsOff(cook) && cook.thermometer;
+
 /** When the projected syrup reaches the take-off; null where nothing is projected. */
 export const takeOffAt = (cook: Cook, now: number): number | null =>
-  headline(cook) === 'boil' && !potIsOff(cook) && cook.thermometer
-    ? crossing(cook.estimate, cook.takeOffCelsius, now, cook.batch.curve, cook.hob)
-    : null;
+  isProjected(cook) ? crossing(cook.estimate, cook.takeOffCelsius, now, cook.batch.curve, cook.hob) : null;
 
 /** Once the forecast has asked for the pot to come off, it does not take that back by itself. */
 export const projectOff = (cook: Cook, t: number): Cook => {
-  if (cook.offSince !== null) return cook;
-  const at = takeOffAt(cook, t);
-  return at !== null && at <= t ? { ...cook, offSince: at, offBy: 'forecast' } : cook;
+  if (cook.offSince !== null || !isProjected(cook)) return cook;
+  const at = crossingBy(cook.estimate, cook.takeOffCelsius, t, cook.batch.curve, cook.hob);
+  return at === null ? cook : { ...cook, offSince: at, offBy: 'forecast' };
 };
 
 /** A believed reading this far below the take-off shows that the forecast was early, kelvin. Our judgement. */

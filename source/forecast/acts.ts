@@ -1,8 +1,8 @@
 import { shareOfFull, stoveTraits } from '../kitchen/stove.js';
 import { standingOf, syrupCelsius, wattsAt } from './advance.js';
-import { type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
+import { type Estimate, joulesDone, joulesToBoil, logWatts, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
-import { clamp } from './numbers.js';
+import { at, clamp } from './numbers.js';
 import type { Path } from './path.js';
 
 /** What is done to the pot: knob, ring, lid, water. */
@@ -14,8 +14,6 @@ const labelDoubt = 0.25;
 const mostKnownLevels = 20;
 const mostGramsAdded = 20_000;
 
-const at = (estimate: Estimate, row: number): number => estimate.mean[row] ?? 0;
-
 /** The knob: the power behind its label was seen before, or is guessed with doubt; the stove's lag delays it. */
 export const turn = (estimate: Estimate, t: number, level: number | null, path: Path, hob: Hob): Estimate => {
   const asked = level === null || !Number.isFinite(level) ? null : clamp(level, 0, 1);
@@ -23,9 +21,9 @@ export const turn = (estimate: Estimate, t: number, level: number | null, path: 
   const celsius = path.startCelsius;
   const standing = { ...standingOf(estimate, hob), potOn: true };
   const cold = !estimate.heating && estimate.change === null;
-  const watts = cold ? 0 : wattsAt(standing, at(estimate, logWatts), t, celsius, path);
+  const watts = cold ? 0 : wattsAt(standing, at(estimate.mean, logWatts), t, celsius, path);
   const place = logWatts * unknowns + logWatts;
-  const variance = estimate.covariance[place] ?? 0;
+  const variance = at(estimate.covariance, place);
   const leaving =
     estimate.level === null || estimate.level === 0 || !estimate.located
       ? estimate.knownLevels
@@ -33,7 +31,7 @@ export const turn = (estimate: Estimate, t: number, level: number | null, path: 
           ...estimate.knownLevels
             .filter((known) => known.level !== estimate.level)
             .slice(1 - mostKnownLevels),
-          { level: estimate.level, logWatts: at(estimate, logWatts), sd: Math.sqrt(variance) },
+          { level: estimate.level, logWatts: at(estimate.mean, logWatts), sd: Math.sqrt(variance) },
         ];
   const turned: Estimate = {
     ...estimate,
@@ -60,7 +58,7 @@ export const turn = (estimate: Estimate, t: number, level: number | null, path: 
     const before = estimate.level;
     const ratio =
       asked === null || before === null || before === 0 ? 1 : shareOfFull(asked) / shareOfFull(before);
-    mean[logWatts] = clamp(at(estimate, logWatts) + Math.log(ratio), 1, 9);
+    mean[logWatts] = clamp(at(estimate.mean, logWatts) + Math.log(ratio), 1, 9);
     covariance[place] = Math.min(1, variance + labelDoubt ** 2);
   }
   return { ...turned, mean, covariance };
@@ -77,31 +75,34 @@ export const movePot = (estimate: Estimate, t: number, on: boolean, path: Path, 
   if (on === estimate.potOn) return estimate;
   const habit = stoveTraits[hob.stove];
   const celsius = syrupCelsius(
-    { joules: at(estimate, joulesDone), coldJoules: estimate.coldJoules ?? 0, behindKelvin: 0 },
+    { joules: at(estimate.mean, joulesDone), coldJoules: joulesToBoil(estimate) },
     path,
   );
   if (!on) {
     const standing = standingOf(estimate, hob);
     const watts = Math.max(
       0,
-      estimate.heating ? wattsAt(standing, at(estimate, logWatts), t, celsius, path) : 0,
+      estimate.heating ? wattsAt(standing, at(estimate.mean, logWatts), t, celsius, path) : 0,
     );
     const mean = [...estimate.mean];
-    const boils = estimate.located && !estimate.lidOn && (estimate.coldJoules ?? 0) <= 0;
+    const boils = estimate.located && !estimate.lidOn && joulesToBoil(estimate) <= 0;
     if (boils)
-      mean[joulesDone] = Math.min(at(estimate, joulesDone) + watts * habit.baseSeconds, path.highestJoules);
+      mean[joulesDone] = Math.min(
+        at(estimate.mean, joulesDone) + watts * habit.baseSeconds,
+        path.highestJoules,
+      );
     return { ...estimate, mean, potOn: false, moved: { t, watts: boils ? watts : 0 } };
   }
   const away = estimate.moved === null ? 0 : t - estimate.moved.t;
   const before = estimate.moved?.watts ?? 0;
-  const settled = Math.exp(at(estimate, logWatts));
+  const settled = Math.exp(at(estimate.mean, logWatts));
   const glow = habit.glows && estimate.heating ? Math.min(mostGlow, away / habit.lagSeconds) : 0;
   return {
     ...estimate,
     potOn: true,
     moved: null,
     unsettledUntil: t + settleSeconds,
-    coldJoules: (estimate.coldJoules ?? 0) + before * habit.baseSeconds,
+    coldJoules: joulesToBoil(estimate) + before * habit.baseSeconds,
     change: glow > 0 ? { t, watts: settled * (1 + glow) } : estimate.change,
   };
 };
@@ -117,12 +118,12 @@ export const addWater = (estimate: Estimate, t: number, added: number, path: Pat
   const mean = [...estimate.mean];
   mean[joulesDone] = Math.max(
     path.lowestJoules,
-    at(estimate, joulesDone) - grams * (path.joulesPerAddedGram - path.joulesPerWarmedGram),
+    at(estimate.mean, joulesDone) - grams * (path.joulesPerAddedGram - path.joulesPerWarmedGram),
   );
   return {
     ...estimate,
     mean,
-    coldJoules: (estimate.coldJoules ?? 0) + grams * path.joulesPerWarmedGram,
+    coldJoules: joulesToBoil(estimate) + grams * path.joulesPerWarmedGram,
     unsettledUntil: Math.max(estimate.unsettledUntil, t + settleSeconds),
   };
 };

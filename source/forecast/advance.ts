@@ -1,8 +1,9 @@
 import { stoveTraits } from '../kitchen/stove.js';
 import { type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
-import { clamp, type Matrix, root, type Vector } from './numbers.js';
+import { at, clamp } from './numbers.js';
 import type { Path } from './path.js';
+import { average, covarianceOf, meanOf, spreadPoints } from './points.js';
 
 /** Losses to the room grow by this much for each kelvin: 0.08 m2 of wall and rim at 12 W/(m2 K). Our judgement. */
 export const lossWattsPerKelvin = 1;
@@ -60,8 +61,11 @@ const steamFoldKelvin = 24;
 export const steamWatts = (belowKelvin: number): number =>
   belowKelvin > 0 ? steamWattsAtBoil * Math.exp(-belowKelvin / steamFoldKelvin) : 0;
 
-export const syrupCelsius = (state: PotState, path: Path): number =>
-  path.celsiusAt(state.joules) - state.coldJoules / path.warmingAt(state.joules);
+export const syrupCelsius = (
+  { joules, coldJoules }: Pick<PotState, 'joules' | 'coldJoules'>,
+  path: Path,
+): number =>
+  coldJoules === 0 ? path.celsiusAt(joules) : path.celsiusAt(joules) - coldJoules / path.warmingAt(joules);
 
 /** One pot, its unknowns taken as known, from `t` over `seconds`. Constant time: at most 40 steps. */
 export const runPot = (
@@ -88,41 +92,11 @@ export const runPot = (
     coldJoules -= warming;
     if (!standing.lidOn && heat > warming) joules = Math.min(joules + heat - warming, path.highestJoules);
     const before = celsius;
-    celsius = syrupCelsius({ joules, coldJoules, behindKelvin }, path);
+    celsius = syrupCelsius({ joules, coldJoules }, path);
     behindKelvin = behindKelvin * kept + ((celsius - before) / step) * lag * (1 - kept);
   }
   return { joules, coldJoules, behindKelvin };
 };
-
-/** Points that carry mean and spread of the unknowns; all weigh the same. Source: Julier & Uhlmann 1997, without centre. */
-export const spreadPoints = (mean: Vector, covariance: Matrix): Vector[] => {
-  const lower = root(covariance, unknowns);
-  const scale = Math.sqrt(unknowns);
-  return Array.from({ length: 2 * unknowns }, (_, index) => {
-    const column = index % unknowns;
-    const sign = index < unknowns ? scale : -scale;
-    return mean.map((value, row) => value + sign * (lower[row * unknowns + column] ?? 0));
-  });
-};
-
-export const meanOf = (points: readonly Vector[]): number[] =>
-  Array.from(
-    { length: unknowns },
-    (_, row) => points.reduce((sum, point) => sum + (point[row] ?? 0), 0) / points.length,
-  );
-
-export const covarianceOf = (points: readonly Vector[], mean: Vector): number[] =>
-  Array.from({ length: unknowns * unknowns }, (_, place) => {
-    const row = Math.floor(place / unknowns);
-    const column = place % unknowns;
-    return (
-      points.reduce(
-        (sum, point) =>
-          sum + ((point[row] ?? 0) - (mean[row] ?? 0)) * ((point[column] ?? 0) - (mean[column] ?? 0)),
-        0,
-      ) / points.length
-    );
-  });
 
 export const coldAtStart = (hob: Hob, path: Path): number =>
   Math.max(0, path.startCelsius - (Number.isFinite(hob.celsiusAtStart) ? hob.celsiusAtStart : roomCelsius)) *
@@ -136,38 +110,34 @@ export const carryOn = (estimate: Estimate, t: number, path: Path, hob: Hob): Es
   // Before there is any sign of heat the pot stays as it is.
   if (estimate.potOn && !estimate.heating && estimate.change === null) return { ...estimate, t, coldJoules };
   const standing = standingOf(estimate, hob);
-  const runs = spreadPoints(estimate.mean, estimate.covariance).map((point) => ({
-    point,
-    after: runPot(
-      { joules: point[joulesDone] ?? 0, coldJoules, behindKelvin: estimate.behindKelvin },
-      point[logWatts] ?? 0,
+  const movesOn = standing.potOn && !standing.lidOn;
+  const points = spreadPoints(estimate.mean, estimate.covariance);
+  const after = points.map((point) =>
+    runPot(
+      { joules: at(point, joulesDone), coldJoules, behindKelvin: estimate.behindKelvin },
+      at(point, logWatts),
       standing,
       estimate.t,
       seconds,
       path,
       hob.dialLagSeconds,
     ),
-  }));
-  const average = (of: (state: PotState) => number): number =>
-    runs.reduce((sum, { after }) => sum + of(after), 0) / runs.length;
-  const coldAfter = average((state) => state.coldJoules);
-  // What still has to be warmed differs from point to point; the difference is carried as heat done.
-  const points = runs.map(({ point, after }) => {
-    const moved = [...point];
-    moved[joulesDone] =
-      standing.potOn && !standing.lidOn ? after.joules + coldAfter - after.coldJoules : after.joules;
-    return moved;
+  );
+  const coldAfter = average(after.map((state) => state.coldJoules));
+  const moved = points.map((point, index) => {
+    const state = after[index] ?? { joules: 0, coldJoules };
+    const there = [...point];
+    // What still has to be warmed differs from point to point; the difference is carried as heat done.
+    there[joulesDone] = movesOn ? state.joules + coldAfter - state.coldJoules : state.joules;
+    return there;
   });
-  const mean = meanOf(points);
-  const covariance = covarianceOf(points, mean);
-  const minutes = seconds / 60;
-  const wander = joulesDone * unknowns + joulesDone;
+  const mean = meanOf(moved);
+  const covariance = covarianceOf(moved, mean);
   if (standing.potOn && standing.heating) {
-    covariance[logWatts * unknowns + logWatts] = Math.min(
-      1,
-      (covariance[logWatts * unknowns + logWatts] ?? 0) + wanderPerRootMinute ** 2 * minutes,
-    );
-    if (!standing.lidOn) covariance[wander] = (covariance[wander] ?? 0) + joulesPerRootSecond ** 2 * seconds;
+    const power = logWatts * unknowns + logWatts;
+    covariance[power] = Math.min(1, at(covariance, power) + wanderPerRootMinute ** 2 * (seconds / 60));
+    const done = joulesDone * unknowns + joulesDone;
+    if (movesOn) covariance[done] = at(covariance, done) + joulesPerRootSecond ** 2 * seconds;
   }
   return {
     ...estimate,
@@ -175,6 +145,6 @@ export const carryOn = (estimate: Estimate, t: number, path: Path, hob: Hob): Es
     mean,
     covariance,
     coldJoules: coldAfter,
-    behindKelvin: average((s) => s.behindKelvin),
+    behindKelvin: average(after.map((state) => state.behindKelvin)),
   };
 };

@@ -3,8 +3,8 @@ import { carryOn } from './advance.js';
 import { stageShares, temperatureOf } from './cold-water.js';
 import { dialBias, dialSdOf, type Estimate, unknowns } from './estimate.js';
 import type { Belief, Hob, Target } from './forecast.js';
-import { normalBelow } from './numbers.js';
-import { pathOf } from './path.js';
+import { at, normalBelow } from './numbers.js';
+import { type Path, pathOf } from './path.js';
 
 /** A thermometer is doubted from the second disagreement on, if the size stands clear of its doubt and of 1 K. */
 const disagreementsToDoubt = 2;
@@ -12,6 +12,34 @@ const leastBiasKelvin = 1;
 const clearSpreads = 1.2;
 /** A cold pot is not stirred evenly. Our judgement. */
 const unevenColdKelvin = 2;
+
+const hasEvidence = (estimate: Estimate): boolean =>
+  estimate.lastReading !== null || estimate.coldWater.tests > 0;
+
+const presentOf = (estimate: Estimate, now: number, path: Path, hob: Hob): Estimate =>
+  carryOn(estimate, Number.isFinite(now) ? Math.max(now, estimate.t) : estimate.t, path, hob);
+
+const temperatureNow = (present: Estimate, path: Path, hob: Hob): { celsius: number; sd: number } => {
+  const { celsius, sd } = temperatureOf(present, path);
+  return { celsius, sd: present.located ? sd : Math.hypot(sd, dialSdOf(hob), unevenColdKelvin) };
+};
+
+const reached = (floorCelsius: number, celsius: number, sd: number): number =>
+  1 - normalBelow((floorCelsius - celsius) / sd);
+
+/** The chance that the syrup is at or above the floor of the window at `now`; 0 before any evidence. Constant time. */
+export const reachedProbability = (
+  estimate: Estimate,
+  { floorCelsius }: Target,
+  now: number,
+  curve: BoilingCurve,
+  hob: Hob,
+): number => {
+  if (!hasEvidence(estimate)) return 0;
+  const path = pathOf(curve, hob);
+  const { celsius, sd } = temperatureNow(presentOf(estimate, now, path, hob), path, hob);
+  return reached(floorCelsius, celsius, sd);
+};
 
 /**
  * What is believed of the syrup at `now`: null before any evidence of its temperature. Celsius is true temperature;
@@ -24,14 +52,12 @@ export const believe = (
   curve: BoilingCurve,
   hob: Hob,
 ): Belief | null => {
-  if (estimate.lastReading === null && estimate.coldWater.tests === 0) return null;
+  if (!hasEvidence(estimate)) return null;
   const path = pathOf(curve, hob);
-  const moment = Number.isFinite(now) ? Math.max(now, estimate.t) : estimate.t;
-  const present = carryOn(estimate, moment, path, hob);
-  const { celsius, sd: spread } = temperatureOf(present, path);
-  const sd = present.located ? spread : Math.hypot(spread, dialSdOf(hob), unevenColdKelvin);
-  const kelvin = present.mean[dialBias] ?? 0;
-  const biasSd = Math.sqrt(Math.max(0, present.covariance[dialBias * unknowns + dialBias] ?? 0));
+  const present = presentOf(estimate, now, path, hob);
+  const { celsius, sd } = temperatureNow(present, path, hob);
+  const kelvin = at(present.mean, dialBias);
+  const biasSd = Math.sqrt(Math.max(0, at(present.covariance, dialBias * unknowns + dialBias)));
   const doubted =
     estimate.coldWater.disagreed >= disagreementsToDoubt &&
     Math.abs(kelvin) >= leastBiasKelvin &&
@@ -40,7 +66,7 @@ export const believe = (
     celsius,
     sd,
     stages: stageShares(celsius, sd, hob),
-    reachedProbability: 1 - normalBelow((target.floorCelsius - celsius) / sd),
+    reachedProbability: reached(target.floorCelsius, celsius, sd),
     dialBias: doubted ? { kelvin, sd: biasSd } : null,
   };
 };

@@ -1,10 +1,11 @@
 import { type ColdWaterOutcome, type Stage, stages } from '../sugar/stages.js';
-import { covarianceOf, meanOf, spreadPoints, syrupCelsius } from './advance.js';
-import { curveBias, dialBias, type Estimate, joulesDone, unknowns } from './estimate.js';
+import { syrupCelsius } from './advance.js';
+import { curveBias, dialBias, type Estimate, joulesDone, joulesToBoil } from './estimate.js';
 import type { Hob } from './forecast.js';
 import { locate } from './locate.js';
-import { clamp, normalBelow } from './numbers.js';
+import { at, clamp, normalBelow } from './numbers.js';
 import type { Path } from './path.js';
+import { average, type Shown, spreadPoints, varianceAbout, weighIn } from './points.js';
 
 /** A tester takes half a stage for its neighbour. Our judgement; never under 1.5 K or over 5 K. */
 const stagesOfDoubt = 0.5;
@@ -35,23 +36,20 @@ export const outcomeLikelihood = (outcome: ColdWaterOutcome, hob: Hob): ((celsiu
 };
 
 /** The syrup's true temperature as believed at the estimate's own time. */
-export const temperatureOf = (estimate: Estimate, path: Path) => {
+export const temperatureOf = (estimate: Estimate, path: Path): Shown & { readonly sd: number } => {
   const points = spreadPoints(estimate.mean, estimate.covariance);
-  const coldJoules = estimate.coldJoules ?? 0;
-  const values = points.map(
-    (point) =>
-      syrupCelsius({ joules: point[joulesDone] ?? 0, coldJoules, behindKelvin: 0 }, path) +
-      (point[curveBias] ?? 0),
+  const coldJoules = joulesToBoil(estimate);
+  const shown = points.map(
+    (point) => syrupCelsius({ joules: at(point, joulesDone), coldJoules }, path) + at(point, curveBias),
   );
-  const celsius = values.reduce((sum, value) => sum + value, 0) / values.length;
-  const variance = values.reduce((sum, value) => sum + (value - celsius) ** 2, 0) / values.length;
-  return { points, values, celsius, sd: Math.sqrt(Math.max(variance, 1e-6)) };
+  const celsius = average(shown);
+  return { points, shown, celsius, sd: Math.sqrt(Math.max(varianceAbout(shown, celsius), 1e-6)) };
 };
 
 export const stageShares = (celsius: number, sd: number, hob: Hob): Record<Stage, number> => {
   const shares = stages.map((stage) => share(...bounds(stage, hob), celsius, sd));
   const sum = shares.reduce((total, value) => total + value, 0);
-  return Object.fromEntries(stages.map((stage, index) => [stage, (shares[index] ?? 0) / sum])) as Record<
+  return Object.fromEntries(stages.map((stage, index) => [stage, at(shares, index) / sum])) as Record<
     Stage,
     number
   >;
@@ -91,30 +89,18 @@ export const testCold = (estimate: Estimate, outcome: ColdWaterOutcome, path: Pa
   const worth = worthOfTest(tests);
   const before = temperatureOf(estimate, path);
   const after = weighed(before.celsius, before.sd, (celsius) => chance(celsius) ** worth);
-  const mean = meanOf(before.points);
-  const gains = mean.map(
-    (centre, row) =>
-      before.points.reduce(
-        (sum, point, index) =>
-          sum + ((point[row] ?? 0) - centre) * ((before.values[index] ?? 0) - before.celsius),
-        0,
-      ) /
-      before.points.length /
-      before.sd ** 2,
-  );
-  const shrunk = before.sd ** 2 - after.variance;
-  const covariance = covarianceOf(before.points, mean).map(
-    (value, place) =>
-      value - (gains[Math.floor(place / unknowns)] ?? 0) * (gains[place % unknowns] ?? 0) * shrunk,
-  );
-  const moved = mean.map((value, row) => value + (gains[row] ?? 0) * (after.celsius - before.celsius));
-  moved[joulesDone] = clamp(moved[joulesDone] ?? 0, path.lowestJoules, path.highestJoules);
+  const { mean, covariance } = weighIn(before, {
+    total: before.sd ** 2,
+    off: after.celsius - before.celsius,
+    shrunk: before.sd ** 2 - after.variance,
+  });
+  mean[joulesDone] = clamp(at(mean, joulesDone), path.lowestJoules, path.highestJoules);
   // What the thermometer says at its face, without what was already found out about it.
-  const face = before.celsius + (estimate.mean[dialBias] ?? 0);
+  const face = before.celsius + at(estimate.mean, dialBias);
   const disagrees = estimate.acceptedReadings > 0 && chance(face) < disagreeBelow;
   return {
     ...estimate,
-    mean: moved,
+    mean,
     covariance,
     coldWater: { tests: tests + 1, disagreed: estimate.coldWater.disagreed + (disagrees ? 1 : 0) },
   };

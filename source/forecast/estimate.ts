@@ -47,6 +47,9 @@ export type Estimate = {
   readonly coldWater: { readonly tests: number; readonly disagreed: number };
 };
 
+/** Heat that only warms, until the syrup boils (again), joules; 0 before the curve was first seen. */
+export const joulesToBoil = ({ coldJoules }: Pick<Estimate, 'coldJoules'>): number => coldJoules ?? 0;
+
 /** Spread of published boiling curves at 80-95 % solids, Starzak & Peacock against 33 points: 1.8 K; half is the batch's. */
 export const curveSdKelvin = 1;
 /**

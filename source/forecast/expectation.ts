@@ -1,8 +1,11 @@
-import { covarianceOf, meanOf, spreadPoints, syrupCelsius } from './advance.js';
-import { curveBias, dialBias, type Estimate, joulesDone, unknowns } from './estimate.js';
+import { syrupCelsius } from './advance.js';
+import { curveBias, dialBias, type Estimate, joulesDone, joulesToBoil, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
-import { clamp } from './numbers.js';
+import { at, clamp } from './numbers.js';
 import type { Path } from './path.js';
+import { average, type Shown, spreadPoints, varianceAbout, weighIn } from './points.js';
+
+export type Expectation = Shown & { readonly variance: number };
 
 /** What a careful reading of a kitchen thermometer in bubbling syrup scatters by, kelvin. Our judgement. */
 const usualReadingSdKelvin = 0.65;
@@ -16,66 +19,49 @@ export const readingVariance = (estimate: Estimate, hob: Hob): number =>
   readingSdOf(hob) ** 2 + (lagDoubt * estimate.behindKelvin) ** 2;
 
 /** What the dial should show, and how far from it a reading may be: kelvin. */
-export const expectation = (estimate: Estimate, path: Path, hob: Hob) => {
+export const expectation = (estimate: Estimate, path: Path, hob: Hob): Expectation => {
   const points = spreadPoints(estimate.mean, estimate.covariance);
-  const coldJoules = estimate.coldJoules ?? 0;
+  const coldJoules = joulesToBoil(estimate);
   const shown = points.map(
     (point) =>
-      syrupCelsius({ joules: point[joulesDone] ?? 0, coldJoules, behindKelvin: 0 }, path) -
+      syrupCelsius({ joules: at(point, joulesDone), coldJoules }, path) -
       estimate.behindKelvin +
-      (point[curveBias] ?? 0) +
-      (point[dialBias] ?? 0),
+      at(point, curveBias) +
+      at(point, dialBias),
   );
-  const celsius = shown.reduce((sum, value) => sum + value, 0) / shown.length;
-  const variance =
-    shown.reduce((sum, value) => sum + (value - celsius) ** 2, 0) / shown.length +
-    readingVariance(estimate, hob);
+  const celsius = average(shown);
+  const variance = varianceAbout(shown, celsius) + readingVariance(estimate, hob);
   return { points, shown, celsius, variance };
 };
 
-/** Kalman's update through the points; an unlikely reading counts less, as under Student's t with four degrees. */
-export const weigh = (estimate: Estimate, reading: number, path: Path, hob: Hob): Estimate => {
-  const { points, shown, celsius, variance } = expectation(estimate, path, hob);
-  const off = reading - celsius;
-  const extra = readingVariance(estimate, hob) * Math.max(0, (4 + off ** 2 / variance) / 5 - 1);
-  const total = variance + extra;
-  const mean = meanOf(points);
-  const gains = mean.map(
-    (centre, row) =>
-      points.reduce(
-        (sum, point, index) => sum + ((point[row] ?? 0) - centre) * ((shown[index] ?? 0) - celsius),
-        0,
-      ) /
-      points.length /
-      total,
-  );
-  const covariance = covarianceOf(points, mean).map(
-    (value, place) =>
-      value - (gains[Math.floor(place / unknowns)] ?? 0) * (gains[place % unknowns] ?? 0) * total,
-  );
+/** Weighs a reading in; an unlikely one counts less, as under Student's t with four degrees. */
+export const weigh = (
+  estimate: Estimate,
+  reading: number,
+  expected: Expectation,
+  path: Path,
+  hob: Hob,
+): Estimate => {
+  const off = reading - expected.celsius;
+  const extra = readingVariance(estimate, hob) * Math.max(0, (4 + off ** 2 / expected.variance) / 5 - 1);
+  const total = expected.variance + extra;
+  const { mean, covariance } = weighIn(expected, { total, off, shrunk: total });
   for (let row = 0; row < unknowns; row++) {
     const place = row * unknowns + row;
-    covariance[place] = Math.max(covariance[place] ?? 0, 1e-9);
+    covariance[place] = Math.max(at(covariance, place), 1e-9);
   }
-  const updated = mean.map((value, row) => value + (gains[row] ?? 0) * off);
-  updated[joulesDone] = clamp(updated[joulesDone] ?? 0, path.lowestJoules, path.highestJoules);
-  return { ...estimate, mean: updated, covariance };
+  mean[joulesDone] = clamp(at(mean, joulesDone), path.lowestJoules, path.highestJoules);
+  return { ...estimate, mean, covariance };
 };
 
 export const widen = (estimate: Estimate, row: number, variance: number): Estimate => {
   const covariance = [...estimate.covariance];
-  covariance[row * unknowns + row] = (covariance[row * unknowns + row] ?? 0) + variance;
+  covariance[row * unknowns + row] = at(covariance, row * unknowns + row) + variance;
   return { ...estimate, covariance };
 };
 
-/** How many spreads a reading at the estimate's own time is away from what was expected, with its sign; null if nothing was. */
-export const surpriseNow = (
-  estimate: Estimate,
-  celsius: number,
-  path: Path,
-  hob: Hob,
-): { spreads: number; kelvin: number } => {
-  const expected = expectation(estimate, path, hob);
+/** How far a reading is from what was expected: kelvin, and spreads, with its sign. */
+export const surpriseOf = (expected: Expectation, celsius: number): { spreads: number; kelvin: number } => {
   const kelvin = celsius - expected.celsius;
   return { spreads: kelvin / Math.sqrt(expected.variance), kelvin };
 };

@@ -1,5 +1,6 @@
 import { begin, diagonal, type Estimate, joulesDone, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
+import { at } from './numbers.js';
 
 /**
  * What is left to believe of a pot that nobody watched up to `t`, seconds: the stove's power, the thermometer's and
@@ -8,7 +9,7 @@ import type { Hob } from './forecast.js';
  */
 export const forget = (estimate: Estimate, t: number, hob: Hob): Estimate => {
   const start = begin(hob);
-  const spread = (row: number): number => estimate.covariance[row * unknowns + row] ?? 0;
+  const spread = (row: number): number => at(estimate.covariance, row * unknowns + row);
   return {
     ...start,
     t: Number.isFinite(t) ? Math.max(t, estimate.t) : estimate.t,

@@ -1,4 +1,4 @@
-export { believe } from './believe.js';
+export { believe, reachedProbability } from './believe.js';
 export { carryOver, carryOverNow } from './carry-over.js';
 export { begin } from './estimate.js';
 export { expectedReading } from './expected-reading.js';
@@ -7,5 +7,5 @@ export { forget } from './forget.js';
 export { knownPowers } from './known-powers.js';
 export { dialEvidence, learnedOf } from './learned-of.js';
 export { observe, surprise } from './observe.js';
-export { crossing, project } from './project.js';
+export { crossing, crossingBy, project } from './project.js';
 export { recheckDial } from './recheck.js';

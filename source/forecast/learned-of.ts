@@ -1,11 +1,12 @@
 import { dialBias, dialSdOf, type Estimate, logWatts, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
+import { at } from './numbers.js';
 
 type Known = { readonly mean: number; readonly sd: number };
 
 const of = (estimate: Estimate, row: number): Known => ({
-  mean: estimate.mean[row] ?? 0,
-  sd: Math.sqrt(Math.max(0, estimate.covariance[row * unknowns + row] ?? 0)),
+  mean: at(estimate.mean, row),
+  sd: Math.sqrt(Math.max(0, at(estimate.covariance, row * unknowns + row))),
 });
 
 /**

@@ -1,4 +1,5 @@
 import { curveBias, dialBias, type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
+import { at } from './numbers.js';
 import type { Path } from './path.js';
 
 /** Where the syrup would be if it had been watched from the cold: a place on the road, joules, and its spread. */
@@ -38,9 +39,9 @@ export const locate = (
   watched: Watched | null,
   path: Path,
 ): Estimate => {
-  const held = (row: number, column: number): number => estimate.covariance[row * unknowns + column] ?? 0;
+  const held = (row: number, column: number): number => at(estimate.covariance, row * unknowns + column);
   const biases = [curveBias, dialBias] as const;
-  const biasMean = (estimate.mean[curveBias] ?? 0) + (estimate.mean[dialBias] ?? 0);
+  const biasMean = at(estimate.mean, curveBias) + at(estimate.mean, dialBias);
   const reach = biases.map((row) => held(row, curveBias) + held(row, dialBias));
   const spread =
     reach.reduce((sum, value) => sum + value, 0) + (sighting.kind === 'reading' ? sighting.sd ** 2 : 0);
@@ -80,11 +81,11 @@ export const locate = (
   for (const row of [logWatts, ...biases]) put(joulesDone, row, 0);
   put(joulesDone, joulesDone, Math.max(sums.squares / total - joules * joules, leastSdJoules ** 2));
   biases.forEach((row, place) => {
-    const gain = gains[place] ?? 0;
-    mean[row] = (estimate.mean[row] ?? 0) + gain * off;
+    const gain = at(gains, place);
+    mean[row] = at(estimate.mean, row) + gain * off;
     put(joulesDone, row, gain * cross);
     biases.forEach((column, other) => {
-      put(row, column, held(row, column) + gain * (gains[other] ?? 0) * (offVariance - spread));
+      put(row, column, held(row, column) + gain * at(gains, other) * (offVariance - spread));
     });
   });
   return { ...estimate, mean, covariance, coldJoules: 0, located: true };

@@ -3,6 +3,9 @@ export type Vector = readonly number[];
 /** Rows one after another. */
 export type Matrix = readonly number[];
 
+/** A value by its place; 0 where there is none. */
+export const at = (values: Vector, place: number): number => values[place] ?? 0;
+
 export const clamp = (value: number, low: number, high: number): number =>
   value >= low ? Math.min(value, high) : low;
 
@@ -32,17 +35,17 @@ export const normalQuantile = (p: number): number => {
 
 /** Lower triangular root of a covariance; a direction without spread gets none. */
 export const root = (matrix: Matrix, size: number): number[] => {
-  const lower = new Array<number>(size * size).fill(0);
+  const lower: number[] = [];
   for (let row = 0; row < size; row++) {
-    for (let column = 0; column <= row; column++) {
-      let sum = matrix[row * size + column] ?? 0;
-      for (let k = 0; k < column; k++) {
-        sum -= (lower[row * size + k] ?? 0) * (lower[column * size + k] ?? 0);
-      }
-      if (row === column) lower[row * size + row] = Math.sqrt(Math.max(sum, 0));
+    for (let column = 0; column < size; column++) {
+      let sum = at(matrix, row * size + column);
+      for (let k = 0; k < Math.min(row, column); k++)
+        sum -= at(lower, row * size + k) * at(lower, column * size + k);
+      if (column > row) lower.push(0);
+      else if (row === column) lower.push(Math.sqrt(Math.max(sum, 0)));
       else {
-        const pivot = lower[column * size + column] ?? 0;
-        lower[row * size + column] = pivot > 1e-12 ? sum / pivot : 0;
+        const pivot = at(lower, column * size + column);
+        lower.push(pivot > 1e-12 ? sum / pivot : 0);
       }
     }
   }
@@ -71,7 +74,7 @@ export const normalPoints = (count: number, size: number): readonly Vector[] =>
 /** Value at a share (0-1) of sorted values, straight between neighbours. */
 export const quantile = (sorted: readonly number[], share: number): number => {
   const place = clamp(share * sorted.length - 0.5, 0, sorted.length - 1);
-  const below = sorted[Math.floor(place)] ?? 0;
-  const above = sorted[Math.ceil(place)] ?? below;
+  const below = at(sorted, Math.floor(place));
+  const above = at(sorted, Math.ceil(place));
   return below + (above - below) * (place - Math.floor(place));
 };

@@ -2,8 +2,8 @@ import type { BoilingCurve } from '../sugar/syrup.js';
 import { addWater, cover, movePot, turn } from './acts.js';
 import { carryOn } from './advance.js';
 import { testCold } from './cold-water.js';
-import type { Estimate } from './estimate.js';
-import { surpriseNow } from './expectation.js';
+import { type Estimate, joulesToBoil } from './estimate.js';
+import { expectation, surpriseOf } from './expectation.js';
 import type { Evidence, Hob } from './forecast.js';
 import { pathOf } from './path.js';
 import { read } from './reading.js';
@@ -46,6 +46,6 @@ export const surprise = (
   const path = pathOf(curve, hob);
   const now = carryOn(estimate, Math.max(reading.t, estimate.t), path, hob);
   const silent =
-    !now.located || !now.potOn || now.lidOn || reading.t < now.unsettledUntil || (now.coldJoules ?? 0) > 0;
-  return silent ? null : surpriseNow(now, reading.celsius, path, hob).spreads;
+    !now.located || !now.potOn || now.lidOn || reading.t < now.unsettledUntil || joulesToBoil(now) > 0;
+  return silent ? null : surpriseOf(expectation(now, path, hob), reading.celsius).spreads;
 };

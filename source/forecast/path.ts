@@ -85,13 +85,15 @@ const pointsAlong = (curve: BoilingCurve, hob: Hob): Point[] => {
 /** One quantity at all points of the road, ascending for `joules` and `celsius`: read thousands of times a forecast. */
 type Column = Float64Array;
 
+const entry = (column: Column, place: number): number => column[place] ?? 0;
+
 /** The last point at or below `value`, but the last of all. */
 const placeOf = (column: Column, value: number): number => {
   let low = 0;
   let high = column.length - 1;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if ((column[middle] ?? 0) <= value) low = middle;
+    if (entry(column, middle) <= value) low = middle;
     else high = middle;
   }
   return low;
@@ -100,25 +102,24 @@ const placeOf = (column: Column, value: number): number => {
 /** Straight between neighbours, straight on beyond the ends. */
 const interpolate = (from: Column, to: Column, value: number): number => {
   const low = placeOf(from, value);
-  const [start, end] = [from[low] ?? 0, from[low + 1] ?? 0];
+  const [start, end] = [entry(from, low), entry(from, low + 1)];
   const width = end - start;
   const share = width > 0 ? (value - start) / width : 0;
-  const reached = to[low] ?? 0;
-  return reached + share * ((to[low + 1] ?? reached) - reached);
+  const reached = entry(to, low);
+  return reached + share * (entry(to, low + 1) - reached);
 };
 
 const layOut = (curve: BoilingCurve, hob: Hob): Path => {
   const points = pointsAlong(curve, hob);
-  const first = points[0];
-  const last = points[points.length - 1];
   const column = (of: keyof Point): Column => Float64Array.from(points, (point) => point[of]);
   const [celsius, joules, warming] = [column('celsius'), column('joules'), column('warming')];
-  const [leastJoules, mostJoules] = [first?.joules ?? 0, last?.joules ?? 0];
+  const last = points.length - 1;
+  const [leastJoules, mostJoules] = [entry(joules, 0), entry(joules, last)];
   const startCelsius = interpolate(joules, celsius, 0);
   const joulesPerWarmedGram = waterJoulePerGramKelvin * (startCelsius - addedWaterCelsius);
   return {
     startCelsius,
-    highestCelsius: last?.celsius ?? startCelsius,
+    highestCelsius: entry(celsius, last),
     lowestJoules: leastJoules,
     highestJoules: mostJoules,
     celsiusAt: (done) => interpolate(joules, celsius, done),
@@ -130,16 +131,28 @@ const layOut = (curve: BoilingCurve, hob: Hob): Path => {
   };
 };
 
-/** The road only depends on curve and hob, so it is laid out once for each pair; nothing else is remembered. */
+/**
+ * The road only depends on curve and hob, so it is laid out once for each pair; nothing else is remembered. The one that
+ * was asked for last is asked for again with every reading.
+ */
+const lastOf = new WeakMap<Hob, { readonly curve: BoilingCurve; readonly path: Path }>();
 const laidOut = new WeakMap<BoilingCurve, ReadonlyMap<string, Path>>();
 const mostRoads = 4;
 
-export const pathOf = (curve: BoilingCurve, hob: Hob): Path => {
+const roadOf = (curve: BoilingCurve, hob: Hob): Path => {
   const key = `${hob.startSolidsFraction} ${hob.otherGrams}`;
   const roads = laidOut.get(curve) ?? new Map<string, Path>();
   const known = roads.get(key);
   if (known !== undefined) return known;
   const path = layOut(curve, hob);
   laidOut.set(curve, new Map([...[...roads].slice(1 - mostRoads), [key, path]]));
+  return path;
+};
+
+export const pathOf = (curve: BoilingCurve, hob: Hob): Path => {
+  const last = lastOf.get(hob);
+  if (last?.curve === curve) return last.path;
+  const path = roadOf(curve, hob);
+  lastOf.set(hob, { curve, path });
   return path;
 };

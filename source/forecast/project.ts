@@ -1,6 +1,7 @@
 import type { BoilingCurve } from '../sugar/syrup.js';
 import {
   carryOn,
+  lossWattsPerKelvin,
   type Standing,
   standingOf,
   steamWatts,
@@ -9,9 +10,9 @@ import {
   wattsAt,
 } from './advance.js';
 import { carryOverKelvinOf } from './carry-over.js';
-import { curveBias, type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
+import { curveBias, type Estimate, joulesDone, joulesToBoil, logWatts, unknowns } from './estimate.js';
 import type { Forecast, Hob, SecondsAhead, Target } from './forecast.js';
-import { clamp, normalPoints, quantile, root } from './numbers.js';
+import { at, clamp, normalPoints, quantile, root } from './numbers.js';
 import { type Path, pathOf } from './path.js';
 
 const futures = normalPoints(96, unknowns + 2);
@@ -31,9 +32,9 @@ const secondsTo = (
   t: number,
   path: Path,
 ): number => {
-  const start = point[joulesDone] ?? 0;
-  const goal = path.joulesAt(celsius - (point[curveBias] ?? 0));
-  const settled = point[logWatts] ?? 0;
+  const start = at(point, joulesDone);
+  const goal = path.joulesAt(celsius - at(point, curveBias));
+  const settled = at(point, logWatts);
   if (goal <= start && coldJoules <= 0) return 0;
   let seconds = 0;
   const leg = (joules: number, at: number, steaming: number): void => {
@@ -63,19 +64,19 @@ const uncovered = (estimate: Estimate, hob: Hob): Standing => ({
 const waysTo = (celsius: number, estimate: Estimate, hob: Hob, path: Path): number[] => {
   const lower = root(estimate.covariance, unknowns);
   const standing = uncovered(estimate, hob);
-  const coldJoules = estimate.coldJoules ?? 0;
+  const coldJoules = joulesToBoil(estimate);
   return futures
     .map((z) => {
       const point = estimate.mean.map((value, row) => {
         let sum = value;
         for (let column = 0; column <= row; column++)
-          sum += (lower[row * unknowns + column] ?? 0) * (z[column] ?? 0);
+          sum += at(lower, row * unknowns + column) * at(z, column);
         return sum;
       });
-      const goal = celsius + (z[unknowns + 1] ?? 0) * leftOutKelvin;
+      const goal = celsius + at(z, unknowns + 1) * leftOutKelvin;
       const seconds = secondsTo(goal, point, coldJoules, standing, estimate.t, path);
       // The burner wanders on the way as well; a walk seen as a mean over the way has a third of its variance.
-      return seconds * Math.exp(-(z[unknowns] ?? 0) * wanderPerRootMinute * Math.sqrt(seconds / 180));
+      return seconds * Math.exp(-at(z, unknowns) * wanderPerRootMinute * Math.sqrt(seconds / 180));
     })
     .sort((a, b) => a - b);
 };
@@ -136,16 +137,16 @@ export const project = (
   const path = pathOf(curve, hob);
   const moment = Number.isFinite(now) ? Math.max(now, estimate.t) : estimate.t;
   const present = carryOn(estimate, moment, path, hob);
-  const joules = present.mean[joulesDone] ?? 0;
-  const celsius = syrupCelsius({ joules, coldJoules: present.coldJoules ?? 0, behindKelvin: 0 }, path);
+  const joules = at(present.mean, joulesDone);
+  const celsius = syrupCelsius({ joules, coldJoules: joulesToBoil(present) }, path);
   const standing = uncovered(present, hob);
-  const watts = wattsAt(standing, present.mean[logWatts] ?? 0, moment, celsius, path);
+  const watts = wattsAt(standing, at(present.mean, logWatts), moment, celsius, path);
   if (!(watts > leastWatts)) return null;
   const from = estimate.lidOn ? present : estimate;
   const since = sinceOf(from, moment);
   const seconds = ahead(knownWaysTo(target.floorCelsius, from, hob, path), since);
   const takeOffSeconds = ahead(knownWaysTo(target.takeOffCelsius, from, hob, path), since);
-  const bias = present.mean[curveBias] ?? 0;
+  const bias = at(present.mean, curveBias);
   const whole = path.joulesAt(target.floorCelsius - bias);
   return {
     seconds,
@@ -159,6 +160,17 @@ export const project = (
   };
 };
 
+/** The pot from which a crossing is counted; null where nothing is projected. */
+const runningFrom = (estimate: Estimate, now: number, path: Path, hob: Hob): Estimate | null => {
+  if (estimate.acceptedReadings < 2 || !estimate.potOn || !estimate.heating) return null;
+  return estimate.lidOn ? carryOn(estimate, Math.max(now, estimate.t), path, hob) : estimate;
+};
+
+const crossingFrom = (from: Estimate, celsius: number, now: number, path: Path, hob: Hob): number | null => {
+  const seconds = secondsTo(celsius, from.mean, joulesToBoil(from), uncovered(from, hob), from.t, path);
+  return seconds >= longestSeconds ? null : Math.max(now, from.t + seconds);
+};
+
 /** The `now` at which the projected syrup crosses `celsius`, by the middle estimate; null where nothing is projected. */
 export const crossing = (
   estimate: Estimate,
@@ -167,11 +179,40 @@ export const crossing = (
   curve: BoilingCurve,
   hob: Hob,
 ): number | null => {
-  if (estimate.acceptedReadings < 2 || !estimate.potOn || !estimate.heating || !Number.isFinite(celsius))
-    return null;
+  if (!Number.isFinite(celsius)) return null;
   const path = pathOf(curve, hob);
-  const moment = Number.isFinite(now) ? Math.max(now, estimate.t) : estimate.t;
-  const from = estimate.lidOn ? carryOn(estimate, moment, path, hob) : estimate;
-  const seconds = secondsTo(celsius, from.mean, from.coldJoules ?? 0, uncovered(from, hob), from.t, path);
-  return seconds >= longestSeconds ? null : Math.max(moment, from.t + seconds);
+  const moment = Number.isFinite(now) ? now : estimate.t;
+  const from = runningFrom(estimate, moment, path, hob);
+  return from === null ? null : crossingFrom(from, celsius, Math.max(moment, estimate.t), path, hob);
+};
+
+/** No power that this pot can have from now on is greater, watts: nothing lost to the room, all the ring's glow kept. */
+const mostWatts = (from: Estimate, path: Path): number => {
+  const joules = at(from.mean, joulesDone);
+  const celsius = syrupCelsius({ joules, coldJoules: joulesToBoil(from) }, path);
+  const settled = Math.exp(clamp(at(from.mean, logWatts), -3, 10));
+  const gross = Math.max(leastWatts, settled, from.change?.watts ?? 0);
+  return gross + lossWattsPerKelvin * Math.max(0, path.startCelsius - celsius);
+};
+
+/**
+ * The same if the syrup has crossed it by `now`, and null if not: asked after every event, and answered by the heat that
+ * is missing where the greatest power could not have brought it.
+ */
+export const crossingBy = (
+  estimate: Estimate,
+  celsius: number,
+  now: number,
+  curve: BoilingCurve,
+  hob: Hob,
+): number | null => {
+  const path = pathOf(curve, hob);
+  const from = runningFrom(estimate, now, path, hob);
+  if (from === null) return null;
+  const missing =
+    joulesToBoil(from) +
+    Math.max(0, path.joulesAt(celsius - at(from.mean, curveBias)) - at(from.mean, joulesDone));
+  if (missing > mostWatts(from, path) * Math.max(0, now - from.t)) return null;
+  const crossed = crossingFrom(from, celsius, Math.max(now, estimate.t), path, hob);
+  return crossed !== null && crossed <= now ? crossed : null;
 };

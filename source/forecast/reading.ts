@@ -1,17 +1,17 @@
 import { lossWattsPerKelvin, steamWatts } from './advance.js';
-import { type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
+import { type Estimate, joulesDone, joulesToBoil, logWatts, unknowns } from './estimate.js';
 import {
   expectation,
   lagDoubt,
   readingSdOf,
   readingVariance,
-  surpriseNow,
+  surpriseOf,
   weigh,
   widen,
 } from './expectation.js';
 import type { Evidence, Hob } from './forecast.js';
 import { locate, type Watched } from './locate.js';
-import { clamp } from './numbers.js';
+import { at, clamp } from './numbers.js';
 import type { Path } from './path.js';
 
 /** No kitchen thermometer in a syrup shows anything outside. */
@@ -23,8 +23,6 @@ const improbable = 3.5;
 const coldKelvin = 3;
 
 export type Reading = Extract<Evidence, { kind: 'reading' }>;
-
-const at = (estimate: Estimate, row: number): number => estimate.mean[row] ?? 0;
 
 /** Learns the power from two readings of a pot that only warms. */
 const learnWhileCold = (estimate: Estimate, reading: Reading, path: Path): Estimate => {
@@ -39,11 +37,11 @@ const learnWhileCold = (estimate: Estimate, reading: Reading, path: Path): Estim
   );
   const doubt = 0.25 ** 2 + (1.5 / rise) ** 2;
   const place = logWatts * unknowns + logWatts;
-  const gain = (estimate.covariance[place] ?? 0) / ((estimate.covariance[place] ?? 0) + doubt);
+  const gain = at(estimate.covariance, place) / (at(estimate.covariance, place) + doubt);
   const mean = [...estimate.mean];
-  mean[logWatts] = at(estimate, logWatts) + gain * (Math.log(watts) - at(estimate, logWatts));
+  mean[logWatts] = at(estimate.mean, logWatts) + gain * (Math.log(watts) - at(estimate.mean, logWatts));
   const covariance = [...estimate.covariance];
-  covariance[place] = (covariance[place] ?? 0) * (1 - gain);
+  covariance[place] = at(covariance, place) * (1 - gain);
   return { ...estimate, mean, covariance, heating: estimate.level !== 0 };
 };
 
@@ -79,9 +77,9 @@ const evaporationJoulePerGram = 2250;
 /** A pot that was seen cold, and heated since, has not boiled for longer than its power allows. */
 const watchedPot = (estimate: Estimate): Watched | null => {
   if (estimate.acceptedReadings === 0 || !estimate.heating) return null;
-  const variance = Math.max(0, estimate.covariance[joulesDone * unknowns + joulesDone] ?? 0);
+  const variance = Math.max(0, at(estimate.covariance, joulesDone * unknowns + joulesDone));
   return {
-    joules: Math.max(0, at(estimate, joulesDone)) + lostBeforeBoil.grams * evaporationJoulePerGram,
+    joules: Math.max(0, at(estimate.mean, joulesDone)) + lostBeforeBoil.grams * evaporationJoulePerGram,
     sd: Math.hypot(lostBeforeBoil.sdGrams * evaporationJoulePerGram, Math.sqrt(variance)),
   };
 };
@@ -89,8 +87,8 @@ const watchedPot = (estimate: Estimate): Watched | null => {
 /** Not on the ring, under a lid or hardly back: how far below its boil the syrup has cooled, never how much water left. */
 const readUnsettled = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): Estimate => {
   const below = expectation({ ...estimate, coldJoules: 0 }, path, hob).celsius - reading.celsius;
-  const warming = path.warmingAt(at(estimate, joulesDone));
-  const coldJoules = 0.5 * (estimate.coldJoules ?? 0) + 0.5 * clamp(below, 0, 60) * warming;
+  const warming = path.warmingAt(at(estimate.mean, joulesDone));
+  const coldJoules = 0.5 * joulesToBoil(estimate) + 0.5 * clamp(below, 0, 60) * warming;
   return { ...estimate, coldJoules, lastReading: { t: reading.t, celsius: reading.celsius } };
 };
 
@@ -110,7 +108,7 @@ const suspect = (estimate: Estimate, reading: Reading, off: number, path: Path, 
   if (off < 0 && count < 4) {
     return {
       ...noted,
-      coldJoules: (estimate.coldJoules ?? 0) - off * path.warmingAt(at(estimate, joulesDone)),
+      coldJoules: joulesToBoil(estimate) - off * path.warmingAt(at(estimate.mean, joulesDone)),
     };
   }
   if (reading.celsius < path.startCelsius - coldKelvin) return noted;
@@ -141,7 +139,7 @@ const findBoil = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): E
   const covariance = [...found.covariance];
   const place = joulesDone * unknowns + joulesDone;
   covariance[place] = Math.max(
-    covariance[place] ?? 0,
+    at(covariance, place),
     (lostBeforeBoil.sdGrams * evaporationJoulePerGram) ** 2,
   );
   return { ...found, covariance, behindKelvin };
@@ -158,11 +156,12 @@ export const read = (estimate: Estimate, reading: Reading, path: Path, hob: Hob)
     !estimate.potOn ||
     estimate.lidOn ||
     reading.t < estimate.unsettledUntil ||
-    (estimate.coldJoules ?? 0) > 0
+    joulesToBoil(estimate) > 0
   ) {
     return readUnsettled(estimate, reading, path, hob);
   }
-  const { spreads, kelvin } = surpriseNow(estimate, reading.celsius, path, hob);
+  const expected = expectation(estimate, path, hob);
+  const { spreads, kelvin } = surpriseOf(expected, reading.celsius);
   if (Math.abs(spreads) > improbable) return suspect(estimate, reading, kelvin, path, hob);
-  return accept(weigh(estimate, reading.celsius, path, hob), reading);
+  return accept(weigh(estimate, reading.celsius, expected, path, hob), reading);
 };

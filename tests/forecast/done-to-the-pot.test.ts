@@ -228,7 +228,7 @@ describe('a reading', () => {
 
   it('as expected moves nothing and narrows; higher than expected moves the belief up, by less than the difference', () => {
     const { celsius } = expectation(boiling, path, hob);
-    const same = weigh(boiling, celsius, path, hob);
+    const same = weigh(boiling, celsius, expectation(boiling, path, hob), path, hob);
     same.mean.forEach((value, row) => {
       expect(value).toBeCloseTo(boiling.mean[row] ?? Number.NaN, 6);
     });
@@ -237,7 +237,7 @@ describe('a reading', () => {
       expect(same.covariance[place]).toBeLessThanOrEqual((boiling.covariance[place] ?? 0) + 1e-9);
     }
     const shown = (reading: number): number =>
-      expectation(weigh(boiling, reading, path, hob), path, hob).celsius;
+      expectation(weigh(boiling, reading, expectation(boiling, path, hob), path, hob), path, hob).celsius;
     expect(shown(celsius + 1)).toBeGreaterThan(celsius + 0.05);
     expect(shown(celsius + 1)).toBeLessThan(celsius + 1);
     expect(shown(celsius - 1)).toBeLessThan(celsius - 0.05);

@@ -1,14 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { turn } from '../../source/forecast/acts.js';
-import {
-  carryOn,
-  coldAtStart,
-  covarianceOf,
-  meanOf,
-  runPot,
-  spreadPoints,
-  steamWatts,
-} from '../../source/forecast/advance.js';
+import { carryOn, coldAtStart, runPot, steamWatts } from '../../source/forecast/advance.js';
 import { temperatureOf, testCold } from '../../source/forecast/cold-water.js';
 import {
   begin,
@@ -20,6 +12,7 @@ import {
 } from '../../source/forecast/estimate.js';
 import { expectation, readingVariance, weigh, widen } from '../../source/forecast/expectation.js';
 import { pathOf } from '../../source/forecast/path.js';
+import { covarianceOf, meanOf, spreadPoints } from '../../source/forecast/points.js';
 import { curve, estimateAfter, hob, plainBoil } from './hall.js';
 
 const path = pathOf(curve, hob);
@@ -125,7 +118,7 @@ describe('weighing a reading in', () => {
   });
 
   it('leaves the spread that two measures of one thing leave', () => {
-    const after = weigh(boiling, expected.celsius, path, hob);
+    const after = weigh(boiling, expected.celsius, expectation(boiling, path, hob), path, hob);
     const left = expectation(after, path, hob).variance - noise;
     // The curve bends a little between the points.
     expect(left / ((own * noise) / (own + noise))).toBeCloseTo(1, 1);
@@ -134,7 +127,11 @@ describe('weighing a reading in', () => {
 
   it('moves by its share of the difference; far off, as Student’s t with four degrees has it', () => {
     const moved = (off: number): number =>
-      expectation(weigh(boiling, expected.celsius + off, path, hob), path, hob).celsius - expected.celsius;
+      expectation(
+        weigh(boiling, expected.celsius + off, expectation(boiling, path, hob), path, hob),
+        path,
+        hob,
+      ).celsius - expected.celsius;
     const shareAt = (off: number): number => {
       const extra = noise * Math.max(0, (4 + off ** 2 / expected.variance) / 5 - 1);
       return own / (expected.variance + extra);
