@@ -97,6 +97,8 @@ export type Cook = {
   readonly lastReading: Reading | null;
   /** The last few believed readings before it, oldest first: enough to tell a rate from. */
   readonly readBefore: readonly Reading[];
+  /** Believed readings since pot and burner were last touched, some seconds apart, the newest last: a stall is told from them. */
+  readonly leftAlone: readonly Reading[];
   readonly readingsTaken: number;
   readonly doubt: Doubt | null;
   readonly lastTest: ColdWaterTest | null;

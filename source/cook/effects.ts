@@ -23,9 +23,12 @@ const settled = (cook: Cook, what: Unsettled): Pick<Cook, 'unsettled'> => ({
   unsettled: cook.unsettled.filter((one) => one !== what),
 });
 
+/** Something was done to pot or burner: what was read before says nothing of a boil that stands still. */
+const touched: Pick<Cook, 'leftAlone'> = { leftAlone: [] };
+
 const setPot = (cook: Cook, on: boolean, t: number, said: boolean): Cook => {
   const set = noteEvidence(
-    { ...cook, potOn: { on, t, said }, gap: null, ...settled(cook, 'pot') },
+    { ...cook, ...touched, potOn: { on, t, said }, gap: null, ...settled(cook, 'pot') },
     { kind: 'pot', t, on },
   );
   if (set.pouredAt !== null || set.stopped) return set;
@@ -40,13 +43,13 @@ const setPot = (cook: Cook, on: boolean, t: number, said: boolean): Cook => {
 const setHeat = (cook: Cook, setting: string, t: number): Cook => {
   const level = heatLevel(cook.batch.kitchen, setting);
   return noteEvidence(
-    { ...cook, heat: { setting, level, t }, ...settled(cook, 'heat') },
+    { ...cook, ...touched, heat: { setting, level, t }, ...settled(cook, 'heat') },
     { kind: 'heat', t, level },
   );
 };
 
 const setLid = (cook: Cook, on: boolean, t: number): Cook =>
-  noteEvidence({ ...cook, lidOn: { on, t }, ...settled(cook, 'lid') }, { kind: 'lid', t, on });
+  noteEvidence({ ...cook, ...touched, lidOn: { on, t }, ...settled(cook, 'lid') }, { kind: 'lid', t, on });
 
 /** Today's checks change what the dial means and, without an altitude, the air pressure: the batch is computed anew. */
 const recheck = (cook: Cook, checks: Cook['checks']): Cook => {
@@ -105,7 +108,7 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
     if (cook.pouredAt !== null) return cook;
     const atTest = headline(cook) === 'test' ? cook : moveTo(cook, 'test', event.t);
     const off = potIsOff(atTest) ? atTest : { ...atTest, potOn: { on: false, t: event.t, said: false } };
-    return afterTest({ ...off, gap: null }, event.outcome, event.t);
+    return afterTest({ ...off, ...touched, gap: null }, event.outcome, event.t);
   },
   done: (cook, event) => {
     const told = troubleTold(cook, event.step, event.t);
@@ -150,7 +153,7 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
   lid: (cook, event) => setLid(cook, event.on, event.t),
   water: (cook, event) =>
     noteEvidence(
-      { ...cook, wateredAt: event.t, nearSince: null, offSince: null, offBy: null },
+      { ...cook, ...touched, wateredAt: event.t, nearSince: null, offSince: null, offBy: null },
       { kind: 'water', t: event.t, grams: event.grams },
     ),
   hands: (cook, event) => ({ ...cook, hands: event.whose satisfies HandsKind }),
@@ -164,7 +167,7 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
   trouble: (cook, event) => {
     const open = cook.troubles.filter((one) => one.name !== event.name);
     const opened = { name: event.name, since: event.t, told: 0, answered: false, phase: headline(cook) };
-    return warms({ ...cook, troubles: [...open, opened] }, event.name, event.t);
+    return warms({ ...cook, ...touched, troubles: [...open, opened] }, event.name, event.t);
   },
   over: (cook, event) => ({ ...cook, troubles: cook.troubles.filter((one) => one.name !== event.name) }),
   at: (cook, event) => moveTo({ ...cook, gap: null, ...settled(cook, 'pour') }, event.phase, event.t),

@@ -11,6 +11,7 @@ import { type ColdWaterOutcome, coldWaterOutcomes } from '../sugar/stages.js';
 import { headline } from './candy.js';
 import type { ColdWaterTest, Cook, Reading } from './cook.js';
 import type { CookEvent, Stamp } from './event.js';
+import { mostLeftAlone } from './hazards/stalled.js';
 import { potIsOff } from './phases/phase.js';
 import { bearsOut, understand } from './readings.js';
 import { feltDone, judge, stagesFromTarget } from './verdict.js';
@@ -23,6 +24,15 @@ const boilSlackKelvin = 0.5;
 const enough = 0.9;
 /** A rate is told from this many readings at most: constant size, a minute or two near the end. */
 const rememberedReadings = 6;
+/** A feed may read every second: a rate between two of them tells of its scatter. So far apart are remembered, seconds. */
+const apartSeconds = 10;
+
+/** Readings with one more, oldest first: the newest as it is, the others so far apart, and not more than `most`. */
+const remembered = (before: readonly Reading[], reading: Reading, most: number): readonly Reading[] => {
+  const [last, other] = [before.at(-1), before.at(-2)];
+  const isCrowded = last !== undefined && other !== undefined && last.t - other.t < apartSeconds;
+  return [...(isCrowded ? before.slice(0, -1) : before.slice(1 - most)), reading];
+};
 /** A reading is of the same moment as a test within this, seconds. */
 const sameMomentSeconds = 180;
 
@@ -138,7 +148,8 @@ const accept = (cook: Cook, reading: Reading, sure = false): Cook => {
       ...cook,
       lastReading: reading,
       readBefore:
-        cook.lastReading === null ? [] : [...cook.readBefore, cook.lastReading].slice(-rememberedReadings),
+        cook.lastReading === null ? [] : remembered(cook.readBefore, cook.lastReading, rememberedReadings),
+      leftAlone: remembered(cook.leftAlone, reading, mostLeftAlone),
       readingsTaken: cook.readingsTaken + 1,
       thermometer: true,
       doubt: null,

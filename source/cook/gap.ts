@@ -27,6 +27,7 @@ export const afterGap = (cook: Cook, event: Extract<CookEvent, { kind: 'gap' }> 
     estimate: forget(cook.estimate, event.t, cook.hob),
     lastReading: null,
     readBefore: [],
+    leftAlone: [],
     readingsTaken: 0,
     doubt: null,
     offSince: null,

@@ -88,6 +88,7 @@ export const openCook = (event: Opened): Cook => {
     estimate: begin(hob),
     lastReading: null,
     readBefore: [],
+    leftAlone: [],
     readingsTaken: 0,
     doubt: null,
     lastTest: null,

@@ -27,9 +27,11 @@ const memoryOf = (cook: Cook, hazard: EvidenceHazard, view: View): Raised | unde
 export const lookForHazards = (cook: Cook, now: number): Cook => {
   const view = bareView(cook, now);
   const raised: Record<string, Raised> = {};
+  let isChanged = false;
   for (const hazard of evidenceHazards) {
     const memory = memoryOf(cook, hazard, view);
+    if (memory !== cook.raised[hazard.id]) isChanged = true;
     if (memory !== undefined) raised[hazard.id] = memory;
   }
-  return { ...cook, raised };
+  return isChanged ? { ...cook, raised } : cook;
 };

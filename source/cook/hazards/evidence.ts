@@ -3,7 +3,7 @@ import { scorchLimitCelsius } from '../../sugar/skin.js';
 import { stageDistance } from '../../sugar/stages.js';
 import { type Message, message } from '../../texts/message.js';
 import { headline } from '../candy.js';
-import type { Cook } from '../cook.js';
+import type { Cook, Reading } from '../cook.js';
 import { nearKelvin } from '../evidence.js';
 import { nextTestDue } from '../next-test.js';
 import { handLimit, middleIsMeasured } from '../phases/gates.js';
@@ -32,15 +32,28 @@ const rateOverSeconds = 45;
 /** Readings of one moment, by hand and by a feed, tell no rate: a degree between them would be a thousand a minute. */
 const leastRateSeconds = 5;
 
+/** Slope of the straight line through them by least squares, kelvin per second. */
+const slopeOf = (readings: readonly Reading[]): number => {
+  const share = 1 / readings.length;
+  const meanT = readings.reduce((sum, { t }) => sum + t * share, 0);
+  const meanCelsius = readings.reduce((sum, { celsius }) => sum + celsius * share, 0);
+  const rise = readings.reduce((sum, { t, celsius }) => sum + (t - meanT) * (celsius - meanCelsius), 0);
+  return rise / readings.reduce((sum, { t }) => sum + (t - meanT) ** 2, 0);
+};
+
 /** Kelvin per second up to the last reading, over at least 45 s where there are readings enough; null with fewer than two. */
 export const rateOfRise = ({
   lastReading,
   readBefore,
 }: Pick<Cook, 'lastReading' | 'readBefore'>): number | null => {
   if (lastReading === null) return null;
-  const since = readBefore.findLast(({ t }) => t <= lastReading.t - rateOverSeconds) ?? readBefore[0];
+  const from = Math.max(
+    0,
+    readBefore.findLastIndex(({ t }) => t <= lastReading.t - rateOverSeconds),
+  );
+  const since = readBefore[from];
   if (since === undefined || lastReading.t - since.t < leastRateSeconds) return null;
-  return (lastReading.celsius - since.celsius) / (lastReading.t - since.t);
+  return slopeOf([...readBefore.slice(from), lastReading]);
 };
 
 /** The same up to the reading before: a digit typed wrongly runs away alone. */

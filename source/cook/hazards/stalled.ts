@@ -1,4 +1,3 @@
-import { toCelsius } from '../../units/temperature.js';
 import { headline } from '../candy.js';
 import type { Cook } from '../cook.js';
 import { potIsOff } from '../phases/phase.js';
@@ -9,10 +8,8 @@ const slow = { seconds: 360, kelvin: 0.8 } as const;
 const falling = { seconds: 120, kelvin: -1.5 } as const;
 /** Readings that a stall is told from, at each end. */
 const atEachEnd = 2;
-/** Never looked further back than this many events. */
-const mostEvents = 80;
-
-const changesThePot = ['heat', 'pot', 'lid', 'water', 'cold water', 'undo', 'trouble'];
+/** So many readings are more than the six minutes. */
+export const mostLeftAlone = 48;
 
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -21,23 +18,18 @@ type Risen = { readonly kelvin: number; readonly seconds: number };
 
 /**
  * Kelvin risen over the last minutes (six, or `overSeconds`) in which nothing was done to pot or burner; null where they
- * were not left alone for so long, or not read. Bounded: a few dozen events.
+ * were not left alone for so long, or not read. Bounded: a few dozen readings.
  */
-export const risenWhileLeft = (cook: Cook, overSeconds: number = slow.seconds): Risen | null => {
-  const readings: { t: number; celsius: number }[] = [];
-  const first = Math.max(0, cook.length - mostEvents);
-  for (let place = cook.length - 1; place >= first; place -= 1) {
-    const event = cook.log[place];
-    if (event === undefined || changesThePot.includes(event.kind)) break;
-    if (event.kind !== 'reading' || event.of !== 'syrup' || cook.voided.includes(event.seq)) continue;
-    const celsius = cook.batch.dial.toTrueCelsius(toCelsius(event.value, event.unit));
-    readings.push({ t: event.t, celsius });
-  }
-  const [last] = readings;
-  const early = readings.filter(({ t }) => last !== undefined && last.t - t >= overSeconds);
-  if (early.length < atEachEnd || cook.doubt !== null) return null;
-  const then = early.slice(0, atEachEnd);
-  const now = readings.slice(0, atEachEnd);
+export const risenWhileLeft = (
+  { leftAlone, doubt }: Pick<Cook, 'leftAlone' | 'doubt'>,
+  overSeconds: number = slow.seconds,
+): Risen | null => {
+  const [first, last] = [leftAlone[0], leftAlone.at(-1)];
+  if (doubt !== null || first === undefined || last === undefined || last.t - first.t < overSeconds)
+    return null;
+  const then = leftAlone.filter(({ t }) => last.t - t >= overSeconds).slice(-atEachEnd);
+  if (then.length < atEachEnd) return null;
+  const now = leftAlone.slice(-atEachEnd);
   const seconds = mean(now.map(({ t }) => t)) - mean(then.map(({ t }) => t));
   const kelvin = mean(now.map(({ celsius }) => celsius)) - mean(then.map(({ celsius }) => celsius));
   return { kelvin, seconds };

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { chance } from '../faults/program.js';
+import { Play, seaside } from './play.js';
+
+/** One normal number after the other (Box & Muller 1958), of standard deviation 1. */
+const noise = (seed: number): (() => number) => {
+  const random = chance(seed);
+  return () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
+};
+
+const boiling = (): Play => new Play({ kitchen: seaside }).until('boil').type('heat medium');
+
+/** A feed's thermometer read so often, and each warning that came up meanwhile. */
+const warnedOver = (play: Play, seconds: number, shown: (second: number) => number): readonly string[] => {
+  const came: string[] = [];
+  let before: readonly string[] = play.warned;
+  for (let second = 0; second < seconds; second += 1) {
+    play.wait(1).feed(shown(second));
+    came.push(...play.warned.filter((id) => !before.includes(id)));
+    before = play.warned;
+  }
+  return came;
+};
+
+describe('a thermometer that is read every second', () => {
+  it.each([1, 2, 3])(
+    'scatters like a dial, and cries no wolf on a calm way to the take-off (seed %i)',
+    (seed) => {
+      const play = boiling();
+      const next = noise(seed);
+      const from = play.cook.takeOffCelsius - 12;
+      // 1.5 K a minute, up to just below the take-off, seen through a dial's scatter of 0.65 K.
+      const came = warnedOver(play, 400, (second) => from + (1.5 / 60) * second + 0.65 * next());
+      expect(came).not.toContain('scorch-near');
+      expect(came.filter((id) => id === 'overshoot-near').length).toBeLessThanOrEqual(1);
+      expect(play.cook.readingsTaken).toBe(400);
+    },
+  );
+
+  it('that climbs too fast is still said within half a minute', () => {
+    const play = boiling();
+    const from = play.cook.takeOffCelsius - 16;
+    const next = noise(4);
+    warnedOver(play, 240, (second) => from + (1.5 / 60) * second + 0.3 * next());
+    const came = warnedOver(play, 30, (second) => from + 6 + (9 / 60) * second + 0.3 * next());
+    expect(came).toContain('overshoot-near');
+  });
+
+  it('and stands still for seven minutes tells of a boil that has stopped', () => {
+    const play = boiling();
+    const next = noise(5);
+    const came = warnedOver(play, 420, () => 108 + 0.1 * next());
+    expect(came).toContain('stalled');
+  });
+});
