@@ -10,7 +10,7 @@ import type { Cook, Unsettled } from './cook.js';
 import { driftOf } from './drift.js';
 import { takeOffAt, target } from './evidence.js';
 import { gapComesFirst, gapHeadline, gapQuestion } from './gap.js';
-import { belongsHere, evidenceHazards, pastKelvin, rateOfRise, warnedSince } from './hazards/evidence.js';
+import { belongsTo, evidenceHazards, pastKelvin, rateOfRise, warnedSince } from './hazards/evidence.js';
 import { byUrgency, type EvidenceHazard, type Hazard, type HazardId, responseOf } from './hazards/hazard.js';
 import { reportOf } from './hazards/reports.js';
 import { hazardById } from './hazards/table.js';
@@ -241,13 +241,14 @@ const changesAt = (
   readingAt: number | null,
 ): number | null => {
   const { cook, now } = view;
+  const phase = headline(cook);
   const moments = [
     ...timers.map((timer) => timer.until),
     ...(step?.timers?.(view) ?? []).flatMap((timer) => momentsOf(timer, now)),
-    ...evidenceHazards.map((hazard) => (belongsHere(cook, hazard) ? (hazard.arises?.(cook) ?? null) : null)),
+    ...evidenceHazards.map((hazard) => (belongsTo(phase, hazard) ? (hazard.arises?.(cook) ?? null) : null)),
     step?.question?.earliest?.(cook) ?? null,
     takeOffAt(cook, now),
-    (cook.batch.recipe.cues[headline(cook)] ?? []).length > 0 ? quietAt(cook, now) : null,
+    (cook.batch.recipe.cues[phase] ?? []).length > 0 ? quietAt(cook, now) : null,
     readingAt,
   ];
   const ahead = moments.filter(

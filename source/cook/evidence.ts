@@ -98,7 +98,8 @@ export const noteEvidence = (cook: Cook, evidence: Evidence): Cook => {
   const { curve } = cook.batch;
   const estimate = observe(cook.estimate, evidence, curve, cook.hob);
   const heard = { ...cook, estimate };
-  const noted = { ...heard, takeOffCelsius: takeOffNow(heard) };
+  const takeOffCelsius = takeOffNow(heard);
+  const noted = takeOffCelsius === cook.takeOffCelsius ? heard : { ...heard, takeOffCelsius };
   if (cook.reachedAt !== null) return noted;
   const blind = cook.readingsTaken === 0 || !cook.thermometer;
   const isSure = (): boolean =>

@@ -13,13 +13,15 @@ const phase = z.enum(phaseIds);
 const hands = z.enum(['bare', 'visitors', 'gloved', 'children']);
 const unit = z.enum(['C', 'F']);
 
-const kind = <Name extends string>(name: Name) => z.literal(name);
 const seq = z.number().check(z.int(), z.positive());
+
+/** An event of one kind, with when it happened. */
+const event = <Kind extends string, Shape extends z.core.$ZodLooseShape>(kind: Kind, shape: Shape) =>
+  z.object({ kind: z.literal(kind), seq, t: finite.check(z.minimum(0)), ...shape });
 
 /** The shape of every kind of event, as a journal may hold it. */
 const events = z.discriminatedUnion('kind', [
-  z.object({
-    kind: kind('opened'),
+  event('opened', {
     recipe: recipeSchema,
     kitchen: kitchenSchema,
     // A plan of another shape is no reason to lose the cook.
@@ -28,45 +30,41 @@ const events = z.discriminatedUnion('kind', [
     version: z.string(),
     from: z.nullable(phase),
   }),
-  z.object({
-    kind: kind('reading'),
+  event('reading', {
     value: finite,
     unit,
     of: z.enum(['syrup', 'middle', 'ice', 'boiling water', 'room']),
     by: z.enum(['hands', 'feed', 'pot']),
   }),
-  z.object({ kind: kind('room'), celsius: optional, humidity: z.nullable(fraction) }),
-  z.object({ kind: kind('no thermometer') }),
-  z.object({ kind: kind('cold water'), outcome: z.enum([...coldWaterOutcomes, 'unsure']) }),
-  z.object({ kind: kind('done'), step: z.string() }),
-  z.object({ kind: kind('answer'), question: z.string(), answer: z.enum(['yes', 'no']) }),
-  z.object({ kind: kind('ok'), warning: z.string() }),
-  z.object({ kind: kind('heat'), setting: z.string() }),
-  z.object({ kind: kind('pot'), on: z.boolean() }),
-  z.object({ kind: kind('lid'), on: z.boolean() }),
-  z.object({ kind: kind('water'), grams: finite.check(z.minimum(0)) }),
-  z.object({ kind: kind('hands'), whose: hands }),
-  z.object({ kind: kind('rope'), does: z.enum(['droops', 'holds']) }),
-  z.object({ kind: kind('arms out') }),
-  z.object({ kind: kind('portions'), count: z.number().check(z.int(), z.positive()) }),
-  z.object({ kind: kind('trouble'), name: z.enum(troubleNames) }),
-  z.object({ kind: kind('over'), name: z.enum(troubleNames) }),
-  z.object({ kind: kind('at'), phase }),
-  z.object({ kind: kind('stop') }),
-  z.object({ kind: kind('undo'), voids: seq }),
-  z.object({ kind: kind('weigh'), grams: finite.check(z.minimum(0)), pieces: optional }),
-  z.object({ kind: kind('count'), pieces: finite.check(z.minimum(0)) }),
-  z.object({ kind: kind('note'), text: z.string() }),
-  z.object({ kind: kind('mark'), what: z.string() }),
-  z.object({ kind: kind('gap'), seconds: finite.check(z.minimum(0)), sure: z.boolean() }),
+  event('room', { celsius: optional, humidity: z.nullable(fraction) }),
+  event('no thermometer', {}),
+  event('cold water', { outcome: z.enum([...coldWaterOutcomes, 'unsure']) }),
+  event('done', { step: z.string() }),
+  event('answer', { question: z.string(), answer: z.enum(['yes', 'no']) }),
+  event('ok', { warning: z.string() }),
+  event('heat', { setting: z.string() }),
+  event('pot', { on: z.boolean() }),
+  event('lid', { on: z.boolean() }),
+  event('water', { grams: finite.check(z.minimum(0)) }),
+  event('hands', { whose: hands }),
+  event('rope', { does: z.enum(['droops', 'holds']) }),
+  event('arms out', {}),
+  event('portions', { count: z.number().check(z.int(), z.positive()) }),
+  event('trouble', { name: z.enum(troubleNames) }),
+  event('over', { name: z.enum(troubleNames) }),
+  event('at', { phase }),
+  event('stop', {}),
+  event('undo', { voids: seq }),
+  event('weigh', { grams: finite.check(z.minimum(0)), pieces: optional }),
+  event('count', { pieces: finite.check(z.minimum(0)) }),
+  event('note', { text: z.string() }),
+  event('mark', { what: z.string() }),
+  event('gap', { seconds: finite.check(z.minimum(0)), sure: z.boolean() }),
 ]);
-
-const stamp = z.object({ seq, t: finite.check(z.minimum(0)) });
 
 /** An entry of a journal as an event of this program; null if it is of a kind or shape that it does not know. */
 export const readEvent = (entry: unknown): Happened | null => {
-  const when = z.safeParse(stamp, entry);
-  const what = z.safeParse(events, entry);
+  const read = z.safeParse(events, entry);
   // The schema has checked the shape; recipes of newer programs may carry more, which is kept as it is.
-  return when.success && what.success ? ({ ...what.data, ...when.data } as Happened) : null;
+  return read.success ? (read.data as Happened) : null;
 };

@@ -112,8 +112,9 @@ export const carryOn = (estimate: Estimate, t: number, path: Path, hob: Hob): Es
   const standing = standingOf(estimate, hob);
   const movesOn = standing.potOn && !standing.lidOn;
   const points = spreadPoints(estimate.mean, estimate.covariance);
-  const after = points.map((point) =>
-    runPot(
+  const runs = points.map((point) => ({
+    point,
+    after: runPot(
       { joules: at(point, joulesDone), coldJoules, behindKelvin: estimate.behindKelvin },
       at(point, logWatts),
       standing,
@@ -122,29 +123,38 @@ export const carryOn = (estimate: Estimate, t: number, path: Path, hob: Hob): Es
       path,
       hob.dialLagSeconds,
     ),
-  );
-  const coldAfter = average(after.map((state) => state.coldJoules));
-  const moved = points.map((point, index) => {
-    const state = after[index] ?? { joules: 0, coldJoules };
-    const there = [...point];
-    // What still has to be warmed differs from point to point; the difference is carried as heat done.
-    there[joulesDone] = movesOn ? state.joules + coldAfter - state.coldJoules : state.joules;
-    return there;
-  });
-  const mean = meanOf(moved);
-  const covariance = covarianceOf(moved, mean);
+  }));
+  const coldAfter = average(runs.map(({ after }) => after.coldJoules));
+  // What still has to be warmed differs from point to point; the difference is carried as heat done.
+  for (const { point, after } of runs)
+    point[joulesDone] = movesOn ? after.joules + coldAfter - after.coldJoules : after.joules;
+  const mean = meanOf(points);
+  const covariance = covarianceOf(points, mean);
   if (standing.potOn && standing.heating) {
     const power = logWatts * unknowns + logWatts;
     covariance[power] = Math.min(1, at(covariance, power) + wanderPerRootMinute ** 2 * (seconds / 60));
     const done = joulesDone * unknowns + joulesDone;
     if (movesOn) covariance[done] = at(covariance, done) + joulesPerRootSecond ** 2 * seconds;
   }
+  // Each field named, as in cook/step.ts: copies of copies are slow.
   return {
-    ...estimate,
     t,
     mean,
     covariance,
     coldJoules: coldAfter,
-    behindKelvin: average(after.map((state) => state.behindKelvin)),
+    behindKelvin: average(runs.map(({ after }) => after.behindKelvin)),
+    moved: estimate.moved,
+    potOn: estimate.potOn,
+    lidOn: estimate.lidOn,
+    heating: estimate.heating,
+    level: estimate.level,
+    change: estimate.change,
+    knownLevels: estimate.knownLevels,
+    unsettledUntil: estimate.unsettledUntil,
+    located: estimate.located,
+    acceptedReadings: estimate.acceptedReadings,
+    lastReading: estimate.lastReading,
+    suspects: estimate.suspects,
+    coldWater: estimate.coldWater,
   };
 };

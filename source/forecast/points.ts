@@ -12,9 +12,9 @@ export const spreadPoints = (mean: Vector, covariance: Matrix): number[][] => {
   const points: number[][] = [];
   for (const reach of [scale, -scale])
     for (let column = 0; column < unknowns; column++) {
-      const point: number[] = [];
-      for (let row = 0; row < unknowns; row++)
-        point.push(at(mean, row) + reach * at(lower, row * unknowns + column));
+      const point = mean.slice();
+      for (let row = column; row < unknowns; row++)
+        point[row] = at(mean, row) + reach * at(lower, row * unknowns + column);
       points.push(point);
     }
   return points;

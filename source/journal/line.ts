@@ -25,11 +25,9 @@ export type Damage = 'checksum' | 'notAnEntry' | 'tooLong' | 'repeated' | 'joine
 
 export type Decoded = { readonly entry: Entry } | { readonly why: Damage };
 
-const sumStart = Buffer.from(',"sum":"');
-const sumEnd = Buffer.from('"}');
-const sumBytes = sumStart.length + 8 + sumEnd.length;
-
-const checksum = (bytes: Uint8Array): string => crc32(bytes).toString(16).padStart(8, '0');
+/** What ends every line: the checksum of all bytes before it. ASCII. */
+const sumOf = (bytes: Uint8Array): string => `,"sum":"${crc32(bytes).toString(16).padStart(8, '0')}"}`;
+const sumBytes = sumOf(Buffer.alloc(0)).length;
 
 export const longestLine = (kind: string): number =>
   kind === 'opened' ? lineBounds.openedBytes : lineBounds.eventBytes;
@@ -43,13 +41,12 @@ export const encodeLine = (event: Stamped): Buffer | null => {
   const { sum: _reserved, ...fields } = rest;
   const body = Buffer.from(JSON.stringify({ seq, t, at, up, kind, ...fields }).slice(0, -1));
   if (body.length + sumBytes > longestLine(kind)) return null;
-  return Buffer.concat([body, sumStart, Buffer.from(checksum(body)), sumEnd, Buffer.from('\n')]);
+  return Buffer.concat([body, Buffer.from(`${sumOf(body)}\n`)]);
 };
 
 const utf8 = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
 
-const openers = new Set([0x7b, 0x5b]);
-const closers = new Set([0x7d, 0x5d]);
+const [opensObject, closesObject, opensArray, closesArray] = Buffer.from('{}[]');
 const quote = 0x22;
 const backslash = 0x5c;
 
@@ -63,8 +60,8 @@ const tooDeep = (bytes: Uint8Array): boolean => {
     else if (byte === backslash && inString) escaped = true;
     else if (byte === quote) inString = !inString;
     else if (inString) continue;
-    else if (openers.has(byte)) depth += 1;
-    else if (closers.has(byte)) depth -= 1;
+    else if (byte === opensObject || byte === opensArray) depth += 1;
+    else if (byte === closesObject || byte === closesArray) depth -= 1;
     if (depth > lineBounds.depth) return true;
   }
   return false;
@@ -96,8 +93,8 @@ const isEntry = (value: Readonly<Record<string, unknown>>): value is Entry => {
 const hasGoodSum = (bytes: Uint8Array): boolean => {
   const body = bytes.length - sumBytes;
   if (body < 1) return false;
-  const expected = Buffer.concat([sumStart, Buffer.from(checksum(bytes.subarray(0, body))), sumEnd]);
-  return expected.equals(bytes.subarray(body));
+  const end = Buffer.from(bytes.buffer, bytes.byteOffset + body, sumBytes).toString('latin1');
+  return end === sumOf(bytes.subarray(0, body));
 };
 
 /**
@@ -109,11 +106,11 @@ export const decodeLine = (bytes: Uint8Array): Decoded => {
   if (!hasGoodSum(bytes)) return { why: 'checksum' };
   if (tooDeep(bytes)) return { why: 'notAnEntry' };
   try {
-    const value = parsed(utf8.decode(bytes));
+    // Up to the sum, which has said what it had to say.
+    const value = parsed(`${utf8.decode(bytes.subarray(0, bytes.length - sumBytes))}}`);
     if (!isEntry(value)) return { why: 'notAnEntry' };
     if (bytes.length > longestLine(value.kind)) return { why: 'tooLong' };
-    const { sum: _checked, ...entry } = value;
-    return { entry: entry as Entry };
+    return { entry: value };
   } catch {
     return { why: 'notAnEntry' };
   }

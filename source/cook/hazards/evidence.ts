@@ -1,3 +1,4 @@
+import type { PhaseId } from '../../recipe/recipe.js';
 import { wallCare } from '../../recipe/wall-care.js';
 import { scorchLimitCelsius } from '../../sugar/skin.js';
 import { stageDistance } from '../../sugar/stages.js';
@@ -132,8 +133,8 @@ const boilCheckError = (cook: Cook): { shownCelsius: number; localCelsius: numbe
   return { shownCelsius, localCelsius };
 };
 
-export const belongsHere = (cook: Cook, hazard: EvidenceHazard): boolean =>
-  hazard.phases === 'any' || hazard.phases.includes(headline(cook));
+export const belongsTo = (phase: PhaseId, { phases }: EvidenceHazard): boolean =>
+  phases === 'any' || phases.includes(phase);
 
 /** Warnings that the program raises by itself. Nothing else may. */
 export const evidenceHazards: readonly EvidenceHazard[] = [
@@ -386,7 +387,7 @@ export const warnedSince = (cook: Cook, id: string, now: number): number | null 
   const memory = cook.raised[id];
   if (memory !== undefined) return memory.since;
   const hazard = byId.get(id);
-  if (hazard === undefined || !belongsHere(cook, hazard)) return null;
+  if (hazard === undefined || !belongsTo(headline(cook), hazard)) return null;
   const at = hazard.arises?.(cook) ?? null;
   return at !== null && at <= now ? at : null;
 };

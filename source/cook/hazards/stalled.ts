@@ -1,5 +1,5 @@
 import { headline } from '../candy.js';
-import type { Cook } from '../cook.js';
+import type { Cook, Reading } from '../cook.js';
 import { potIsOff } from '../phases/phase.js';
 
 /** Over this time a boil that goes on rises by this much, even at its slow beginning: 0.3-0.5 K a minute. Our judgement. */
@@ -11,8 +11,15 @@ const atEachEnd = 2;
 /** So many readings are more than the six minutes. */
 export const mostLeftAlone = 48;
 
-const mean = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
+/** The mean reading of some that follow each other, at their mean time. */
+const middleOf = (readings: readonly Reading[], from: number, upTo: number): Omit<Reading, 'seq'> => {
+  let [t, celsius] = [0, 0];
+  for (const reading of readings.slice(from, upTo)) {
+    t += reading.t;
+    celsius += reading.celsius;
+  }
+  return { t: t / (upTo - from), celsius: celsius / (upTo - from) };
+};
 
 type Risen = { readonly kelvin: number; readonly seconds: number };
 
@@ -24,15 +31,13 @@ export const risenWhileLeft = (
   { leftAlone, doubt }: Pick<Cook, 'leftAlone' | 'doubt'>,
   overSeconds: number = slow.seconds,
 ): Risen | null => {
-  const [first, last] = [leftAlone[0], leftAlone.at(-1)];
-  if (doubt !== null || first === undefined || last === undefined || last.t - first.t < overSeconds)
-    return null;
-  const then = leftAlone.filter(({ t }) => last.t - t >= overSeconds).slice(-atEachEnd);
-  if (then.length < atEachEnd) return null;
-  const now = leftAlone.slice(-atEachEnd);
-  const seconds = mean(now.map(({ t }) => t)) - mean(then.map(({ t }) => t));
-  const kelvin = mean(now.map(({ celsius }) => celsius)) - mean(then.map(({ celsius }) => celsius));
-  return { kelvin, seconds };
+  const last = leftAlone.at(-1);
+  if (doubt !== null || last === undefined) return null;
+  const upTo = leftAlone.findLastIndex(({ t }) => last.t - t >= overSeconds) + 1;
+  if (upTo < atEachEnd) return null;
+  const then = middleOf(leftAlone, upTo - atEachEnd, upTo);
+  const now = middleOf(leftAlone, leftAlone.length - atEachEnd, leftAlone.length);
+  return { kelvin: now.celsius - then.celsius, seconds: now.t - then.t };
 };
 
 /** By cold water alone: so many tests over so long that find it no firmer, with the burner left as it is. Our judgement. */
@@ -50,9 +55,9 @@ export const isStalled = (cook: Cook): boolean => {
   if (headline(cook) !== 'boil' || potIsOff(cook) || cook.lidOn?.on === true || cook.heat?.level === 0)
     return false;
   if (feltStanding(cook) !== null) return true;
-  const risen = risenWhileLeft(cook);
-  const lately = risenWhileLeft(cook, falling.seconds);
-  return (
-    (risen !== null && risen.kelvin < slow.kelvin) || (lately !== null && lately.kelvin < falling.kelvin)
-  );
+  const risesLess = (least: { readonly seconds: number; readonly kelvin: number }): boolean => {
+    const risen = risenWhileLeft(cook, least.seconds);
+    return risen !== null && risen.kelvin < least.kelvin;
+  };
+  return risesLess(slow) || risesLess(falling);
 };
