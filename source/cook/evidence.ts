@@ -1,5 +1,5 @@
 import {
-  believe,
+  believedCelsius,
   carryOverNow,
   crossing,
   crossingBy,
@@ -139,7 +139,7 @@ const offAfter = (cook: Cook, { celsius, t }: Reading): Pick<Cook, 'offSince' | 
 };
 
 /** What a believed reading changes. */
-const accept = (cook: Cook, reading: Reading, sure = false): Cook => {
+const accept = (cook: Cook, reading: Reading, sure: boolean): Cook => {
   const { celsius, t } = reading;
   const hot = ['mix', 'dissolve', 'boil', 'test'].includes(headline(cook));
   const boils = hot && celsius >= cook.batch.boil.startsCelsius - boilSlackKelvin;
@@ -191,11 +191,9 @@ const firm: readonly ColdWaterTest['outcome'][] = ['firm ball', 'hard ball', 'so
 const movedUp = (cook: Cook, outcome: ColdWaterOutcome, readCelsius: number | null): number => {
   if (judge(cook, outcome) !== 'short' || cook.readingsTaken === 0 || !cook.thermometer)
     return cook.takeOffCelsius;
-  const { curve } = cook.batch;
-  const believed = believe(cook.estimate, target(cook), cook.t, curve, cook.hob)?.celsius;
+  const believed = believedCelsius(cook.estimate, cook.t, cook.batch.curve, cook.hob);
   // Nobody read it just now: what is believed of it.
   const tested = readCelsius ?? believed;
-  if (tested === undefined || believed === undefined) return cook.takeOffCelsius;
   // A slip of the eye, or a pot that came off late, is no place to go on from.
   const from = Math.min(tested, Math.max(believed, cook.takeOffCelsius));
   const [least, far] = furtherKelvin[stagesFromTarget(cook, outcome) === -1 ? 'oneStage' : 'more'];
@@ -212,8 +210,8 @@ const soonerKelvin = [1, 3] as const;
 const movedDown = (cook: Cook): number => {
   const { batch, takeOffCelsius, movedKelvin } = cook;
   if (cook.readingsTaken === 0 || !cook.thermometer) return takeOffCelsius;
-  const believed = believe(cook.estimate, target(cook), cook.t, batch.curve, cook.hob)?.celsius;
-  const over = (believed ?? batch.target.aimCelsius) - batch.target.aimCelsius - movedKelvin;
+  const believed = believedCelsius(cook.estimate, cook.t, batch.curve, cook.hob);
+  const over = believed - batch.target.aimCelsius - movedKelvin;
   const [least, most] = soonerKelvin;
   return takeOffCelsius - Math.min(most, Math.max(least, over, 0), furthestKelvin + movedKelvin);
 };

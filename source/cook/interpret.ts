@@ -47,6 +47,10 @@ const whole = (rest: string, most: number): number | null => {
   return count >= 1 && count <= most ? count : null;
 };
 
+/** A line has one part at least, which may be empty. */
+const partsOf = (line: string, between: string | RegExp): readonly [string, ...string[]] =>
+  line.split(between) as [string, ...string[]];
+
 const grams = (rest: string): number | null => {
   const mass = parseMass(rest);
   return mass.kind === 'mass' && mass.grams <= mostGrams ? mass.grams : null;
@@ -139,7 +143,7 @@ const ok: Reader = (rest, { warnings }) => {
 };
 
 const weigh: Reader = (rest) => {
-  const [mass = '', of, ...more] = rest.split(/\s+of\s+/);
+  const [mass, of, ...more] = partsOf(rest, /\s+of\s+/);
   const weight = grams(mass);
   const pieces = of === undefined ? null : whole(of, mostPieces);
   if (
@@ -231,7 +235,7 @@ export const typedWords: readonly string[] = [...words.map(([word]) => word), 'n
 
 /** Words that keep the letters as they were typed. */
 const remark = (line: string): Read | null => {
-  const [word = '', ...rest] = line.split(' ');
+  const [word, ...rest] = partsOf(line, ' ');
   const text = rest.join(' ').trim();
   if (word.toLowerCase() === 'note') {
     return text === '' ? no(message('typed.note')) : { kind: 'note', text: text.slice(0, longest.note) };
@@ -245,7 +249,7 @@ const remark = (line: string): Read | null => {
 const nearestLine = (typed: string): string | null => {
   const whole = nearest(typed, typedWords);
   if (whole !== null) return whole;
-  const [first = '', ...rest] = typed.split(' ');
+  const [first, ...rest] = partsOf(typed, ' ');
   const word = rest.length === 0 ? null : nearest(first, typedWords);
   return word === null ? null : [word, ...rest].join(' ');
 };

@@ -27,6 +27,12 @@ const temperatureNow = (present: Estimate, path: Path, hob: Hob): { celsius: num
 const reached = (floorCelsius: number, celsius: number, sd: number): number =>
   1 - normalBelow((floorCelsius - celsius) / sd);
 
+/** The syrup's true temperature by all evidence at `now`; before any, what the batch was as it was weighed. Constant time. */
+export const believedCelsius = (estimate: Estimate, now: number, curve: BoilingCurve, hob: Hob): number => {
+  const path = pathOf(curve, hob);
+  return temperatureOf(presentOf(estimate, now, path, hob), path).celsius;
+};
+
 /** The chance that the syrup is at or above the floor of the window at `now`; 0 before any evidence. Constant time. */
 export const reachedProbability = (
   estimate: Estimate,

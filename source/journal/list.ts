@@ -39,8 +39,9 @@ const suffix = '.jsonl';
 
 /** A new cook's id: sorts by time, unique on this machine, a plain file name ("2026-11-25-143502-9f2c"). */
 export const newCookId = (startedAt: Date): string => {
-  const [date = '', time = ''] = startedAt.toISOString().split('T');
-  return `${date}-${time.slice(0, 8).replaceAll(':', '')}-${randomBytes(2).toString('hex')}`;
+  const iso = startedAt.toISOString();
+  const [date, time] = [iso.slice(0, 10), iso.slice(11, 19)];
+  return `${date}-${time.replaceAll(':', '')}-${randomBytes(2).toString('hex')}`;
 };
 
 /** Where the journal of a cook lives, or null when the id could lead out of the folder. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { step } from '../../source/cook/step.js';
 import { chance } from '../faults/program.js';
 import { Play, seaside } from './play.js';
 
@@ -21,6 +22,18 @@ const warnedOver = (play: Play, seconds: number, shown: (second: number) => numb
   }
   return came;
 };
+
+describe('an event', () => {
+  it('that comes with an earlier time than the one before it counts as now', () => {
+    const play = boiling().wait(60).feed(110);
+    const { t } = play.cook;
+    const late = step(play.cook, { ...play.reading(110.5, 'feed'), seq: play.seq + 1, t: t - 40 });
+    expect(late.t).toBe(t);
+    expect(late.lastReading).toMatchObject({ t, seq: play.seq + 1 });
+    // The list keeps what was written.
+    expect(late.log[late.length - 1]?.t).toBe(t - 40);
+  });
+});
 
 describe('a thermometer that is read every second', () => {
   it.each([1, 2, 3])(

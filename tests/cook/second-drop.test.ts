@@ -39,6 +39,16 @@ describe('by cold water alone', () => {
     expect(play.type('heat high').advice.warnings.map(({ id }) => id)).not.toContain('stalled');
   });
 
+  it('and the same where nobody ever said how high the heat is', () => {
+    const play = blind();
+    for (let turn = 0; turn < 5; turn += 1) {
+      play.type('pot off', 'soft ball', 'done');
+      play.wait(nextTestDue(play.cook) - play.t);
+    }
+    expect(play.cook.heat).toBeNull();
+    expect(play.warned).toContain('stalled');
+  });
+
   it('silence asks for no reading where there is nothing to read', () => {
     const play = blind().type('heat medium').wait(3000);
     const unattended = play.advice.warnings.find(({ id }) => id === 'unattended');

@@ -42,24 +42,20 @@ const slopeOf = (readings: readonly Reading[]): number => {
   return rise / readings.reduce((sum, { t }) => sum + (t - meanT) ** 2, 0);
 };
 
-/** Kelvin per second up to the last reading, over at least 45 s where there are readings enough; null with fewer than two. */
+/** Kelvin per second up to the last of them, over at least 45 s where there are readings enough; null with fewer than two. */
+const rateOf = (readings: readonly Reading[]): number | null => {
+  const last = readings.at(-1);
+  if (last === undefined) return null;
+  const from = readings.findLastIndex(({ t }) => t <= last.t - rateOverSeconds);
+  const over = readings.slice(Math.max(0, from));
+  return over.some(({ t }) => t <= last.t - leastRateSeconds) ? slopeOf(over) : null;
+};
+
 export const rateOfRise = ({
   lastReading,
   readBefore,
-}: Pick<Cook, 'lastReading' | 'readBefore'>): number | null => {
-  if (lastReading === null) return null;
-  const from = Math.max(
-    0,
-    readBefore.findLastIndex(({ t }) => t <= lastReading.t - rateOverSeconds),
-  );
-  const since = readBefore[from];
-  if (since === undefined || lastReading.t - since.t < leastRateSeconds) return null;
-  return slopeOf([...readBefore.slice(from), lastReading]);
-};
-
-/** The same up to the reading before: a digit typed wrongly runs away alone. */
-const rateBefore = ({ readBefore }: Cook): number | null =>
-  rateOfRise({ lastReading: readBefore.at(-1) ?? null, readBefore: readBefore.slice(0, -1) });
+}: Pick<Cook, 'lastReading' | 'readBefore'>): number | null =>
+  lastReading === null ? null : rateOf([...readBefore, lastReading]);
 
 const readingEvidence = ({ cook }: View): Message | null =>
   cook.lastReading === null
@@ -108,11 +104,19 @@ const readsAbove = (cook: Cook, celsius: number): boolean =>
 const runsOn = (cook: Cook, kelvinPerSecond: number): boolean =>
   !potIsOff(cook) && readsAbove(cook, cook.takeOffCelsius) && (rateOfRise(cook) ?? 0) > kelvinPerSecond;
 
-/** Near before the last reading, and fast. One that jumps asks for the pot to come off all the same. */
-const runsAway = (cook: Cook): boolean =>
-  runsOn(cook, runawayRate) &&
-  (cook.readBefore.at(-1)?.celsius ?? Number.NEGATIVE_INFINITY) >= cook.takeOffCelsius - nearKelvin &&
-  (rateBefore(cook) ?? 0) > nearEndRate;
+/**
+ * Near before the last reading, and fast: a digit typed wrongly runs away alone. One that jumps asks for the pot to come
+ * off all the same.
+ */
+const runsAway = (cook: Cook): boolean => {
+  const before = cook.readBefore.at(-1);
+  return (
+    runsOn(cook, runawayRate) &&
+    before !== undefined &&
+    before.celsius >= cook.takeOffCelsius - nearKelvin &&
+    (rateOf(cook.readBefore) ?? 0) > nearEndRate
+  );
+};
 
 const lastVerdict = (cook: Cook): Verdict | null => {
   const outcome = cook.lastTest?.outcome;
