@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { World } from './commands/world.js';
+import { sayOpening, takeOpeningAway } from './screen/opening.js';
 import { escapeForTerminal } from './units/escape.js';
+import type { Language } from './units/language.js';
 
 type Command = { readonly run: (argv: readonly string[], world: World) => Promise<number> };
 
@@ -57,8 +59,27 @@ const versionOf = (): string => {
 const write =
   (stream: NodeJS.WriteStream) =>
   (text: string): void => {
+    takeOpeningAway();
     stream.write(text);
   };
+
+/** Options with which a cook does not take the whole screen, or is not begun at all. */
+const inLines = ['--plain', '--screen-reader', '--help', '-h'];
+
+const opensScreen = (typed: readonly string[], { env, stdin, stdout }: World): boolean =>
+  typed[0] === 'cook' &&
+  !typed.some((word) => inLines.includes(word)) &&
+  stdin.isTTY === true &&
+  stdout.isTTY === true &&
+  env.TERM !== 'dumb' &&
+  env.INK_SCREEN_READER !== 'true';
+
+/** By what is at hand at once; the kitchen file may know better. */
+const languageAtOnce = (typed: readonly string[], { LC_ALL, LC_MESSAGES, LANG }: World['env']): Language => {
+  const asked = typed[typed.indexOf('--language') + 1] ?? '';
+  const named = typed.includes('--language') ? asked : LC_ALL || LC_MESSAGES || LANG || '';
+  return /^de/i.test(named) ? 'de' : 'en';
+};
 
 const main = async (typed: readonly string[]): Promise<number> => {
   const plain: World = {
@@ -73,6 +94,7 @@ const main = async (typed: readonly string[]): Promise<number> => {
     plain.out(`${plain.version}\n`);
     return 0;
   }
+  if (opensScreen(typed, plain)) sayOpening(process.stdout, languageAtOnce(typed, plain.env));
   const { spoken } = await import('./commands/language.js');
   const read = await spoken(typed, plain);
   if ('problem' in read) {
@@ -102,6 +124,7 @@ const main = async (typed: readonly string[]): Promise<number> => {
 };
 
 const ended = (error: unknown): never => {
+  takeOpeningAway();
   process.stderr.write(
     `That failed: ${escapeForTerminal(error instanceof Error ? error.message : String(error))}. Nothing that was saved is lost.\n`,
   );

@@ -1,4 +1,5 @@
 import { takeOverFirstFrame } from './first-frame.js';
+import { takeOpeningAway } from './opening.js';
 import { Thrift } from './thrifty.js';
 
 const enter = '\u001b[?1049h';
@@ -28,6 +29,7 @@ export const screenOf = (stdout: NodeJS.WriteStream): NodeJS.WriteStream => {
     const thrifty = isAlternate ? thrift.of(text, stdout) : text;
     if (text === enter) {
       isOver = takeOverFirstFrame();
+      takeOpeningAway();
       return isOver ? home : `${enter}${home}`;
     }
     return isOver && text.includes('\n') ? over(text) : thrifty;

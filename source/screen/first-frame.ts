@@ -1,5 +1,6 @@
 import { frame } from './frame.js';
 import { ConsoleModel } from './model.js';
+import { takeOpeningAway } from './opening.js';
 import type { CookOptions, TerminalOptions } from './options.js';
 import { penned, pensFor } from './pens.js';
 import { isSpoken, sparedRows, styleFor } from './style.js';
@@ -75,5 +76,6 @@ export const paintFirstFrame = (options: TerminalOptions & CookOptions): void =>
     process.off('exit', restore);
     for (const stop of handlers) stop();
   };
+  takeOpeningAway();
   stdout.write(`${enter}${begin}${lines.map((line) => penned(line, pens)).join('\r\n')}${end}`);
 };

@@ -112,17 +112,31 @@ type Body = {
   readonly leftWidth: number;
 };
 
+/** Parts of one frame that settings have in common, made when first asked for. */
+const made = new WeakMap<Context, Map<string, unknown>>();
+const once = <Part>(ctx: Context, name: string, make: () => Part): Part => {
+  const parts = made.get(ctx) ?? new Map<string, unknown>();
+  made.set(ctx, parts);
+  if (!parts.has(name)) parts.set(name, make());
+  return parts.get(name) as Part;
+};
+
 const set = (ctx: Context, setting: Setting, size: Size, rows: number): Body | null => {
   const leftWidth = glassWidth(size.columns);
-  const left = setting.withGlass ? glass(ctx, leftWidth, rows) : null;
+  const left = setting.withGlass ? once(ctx, 'glass', () => glass(ctx, leftWidth, rows)) : null;
   const width = size.columns - (left === null ? 0 : leftWidth);
   const measure = text(size, width);
-  const over = setting.withNumbers ? numbers(ctx, [...letterSizes(size).slice(-2), 'slim'], width) : null;
+  const over = setting.withNumbers
+    ? once(ctx, `numbers ${width}`, () => numbers(ctx, [...letterSizes(size).slice(-2), 'slim'], width))
+    : null;
   const acted = action(ctx, { ...setting, width: setting.size === 'line' ? measure : width });
   const isBeside = acted !== null && setting.withPlot;
   const top = isBeside ? (left === null ? null : plotBeside(ctx, acted, measure)) : acted;
   if (top === null) return null;
-  const under = bottom(ctx, setting, size, width, warningRows(rows));
+  const { withAhead, withCues, tight } = setting;
+  const under = once(ctx, `bottom ${width} ${withAhead} ${withCues} ${tight}`, () =>
+    bottom(ctx, setting, size, width, warningRows(rows)),
+  );
   const above = [...(over ?? []), ...(over === null ? [] : [blank]), ...top];
   const between = rows - above.length - under.length;
   if (between < (setting.tight ? 0 : 1)) return null;

@@ -120,6 +120,8 @@ describe('the window', () => {
 
   it.concurrent('costs nothing while nothing runs', async () => {
     const cook = await atTheStart();
+    // The last that Ink asks of the terminal when it starts comes after the first frame.
+    await cook.until('marked pastes', () => cook.raw.includes('\u001b[?2004h'));
     const drawn = cook.raw.length;
     await new Promise((resolve) => setTimeout(resolve, 1500));
     expect(cook.raw.length).toBe(drawn);
