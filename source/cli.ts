@@ -22,33 +22,6 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   syrup: () => import('./commands/syrup-command.js'),
 };
 
-const help = `
-  Examples
-    $ kettlehand cook                            cook the bundled example, step by step
-    $ kettlehand cook mint-pull                  cook another recipe
-    $ kettlehand plan mint-pull --guests 24      what to buy, how hot, how many pieces
-    $ kettlehand rehearse --surprise any         run it on a simulated pot, before anyone watches
-    $ kettlehand watch                           a second screen for the room: the running cook, to look at
-    $ kettlehand debrief                         what happened in the last cook, and what to change
-    $ kettlehand cooks                           earlier cooks: list, compare, export, import
-    $ kettlehand handout mint-pull --html        a page for the audience, to make it at home
-    $ kettlehand labels mint-pull                a label for pieces that are given away
-    $ kettlehand recipes                         what can be cooked
-    $ kettlehand kitchen set altitude "1450 m"   tell it about your kitchen once
-    $ kettlehand follow mint-pull --json         the same cook from a pipe
-    $ kettlehand syrup --item granulated-sugar=400g --celsius 121
-
-  Commands
-    cook, plan, rehearse, watch, follow, debrief, cooks, handout, labels, recipes, kitchen, syrup;
-    each with --help
-
-  Options
-    --language en|de   the language to read (default: the kitchen's, else the locale's)
-
-  The person in charge, local rules for kitchens and children, food law and trained
-  first aid come before anything this program says.
-`;
-
 const versionOf = (): string => {
   const manifest = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
     version: string;
@@ -63,8 +36,10 @@ const write =
     stream.write(text);
   };
 
+const helps = ['--help', '-h'];
+
 /** Options with which a cook does not take the whole screen, or is not begun at all. */
-const inLines = ['--plain', '--screen-reader', '--help', '-h'];
+const inLines = ['--plain', '--screen-reader', ...helps];
 
 const opensScreen = (typed: readonly string[], { env, stdin, stdout }: World): boolean =>
   typed[0] === 'cook' &&
@@ -79,6 +54,12 @@ const languageAtOnce = (typed: readonly string[], { LC_ALL, LC_MESSAGES, LANG }:
   const asked = typed[typed.indexOf('--language') + 1] ?? '';
   const named = typed.includes('--language') ? asked : LC_ALL || LC_MESSAGES || LANG || '';
   return /^de/i.test(named) ? 'de' : 'en';
+};
+
+const printHelp = async (page: string, { language, out }: World): Promise<number> => {
+  const { helpOf } = await import('./texts/help.js');
+  out(helpOf(page, language ?? 'en'));
+  return 0;
 };
 
 const main = async (typed: readonly string[]): Promise<number> => {
@@ -103,15 +84,13 @@ const main = async (typed: readonly string[]): Promise<number> => {
   }
   const world: World = { ...plain, language: read.language };
   const [first, ...rest] = read.argv;
-  if (first === undefined || first === '--help' || first === '-h' || first === 'help') {
-    world.out(help);
-    return 0;
-  }
+  if (first === undefined || first === 'help' || helps.includes(first)) return printHelp('program', world);
   const load = Object.hasOwn(commands, first) ? commands[first] : undefined;
   if (load === undefined) {
     const { unknownCommand } = await import('./commands/unknown.js');
     return unknownCommand(first, Object.keys(commands), world);
   }
+  if (rest.some((word) => helps.includes(word))) return printHelp(first, world);
   const { run } = await load();
   try {
     return await run(rest, world);

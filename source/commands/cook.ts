@@ -25,35 +25,6 @@ import { runSheetFor, type Start } from './start-time.js';
 import { taughtKitchen } from './taught.js';
 import type { World } from './world.js';
 
-const help = `
-  Examples
-    $ kettlehand cook                     the bundled example
-    $ kettlehand cook mint-pull           another recipe, by name
-    $ kettlehand cook ./mine.yaml         your own, by path
-    $ kettlehand cook mint-pull --plain   line by line: any terminal, a pipe, a screen reader
-    $ kettlehand cook mint-pull --feed readings.txt
-                                          a logging thermometer beside the keyboard: lines that are
-                                          appended to a file, or written into a named pipe (mkfifo)
-
-  Leads a cook from the cold pot to wrapped pieces. Every answer is saved at once; leave by any means,
-  start again, and it goes on where it stood.
-
-  Options
-    --kitchen FILE   where it is cooked (default: the saved kitchen)
-    --at 15:00       when the pulling starts before an audience: says how far ahead or behind the cook is
-    --feed PATH      take lines of a growing file or a named pipe as readings: 238, 238f or 114.5c a line
-    --plain          lines instead of the full screen
-    --quiet          no bell
-    --no-color       no colour (so does NO_COLOR in the environment)
-    --background dark|light   what is behind the text, where the terminal does not tell
-    --still          running numbers move on every ten seconds only, nothing turns
-    --screen-reader  no picture: what is new is appended, in the order in which it is spoken
-    --new            do not offer the unfinished cook
-
-  The person in charge, local rules for kitchens and children, food law and trained first aid come
-  before anything this program says.
-`;
-
 const isOver = (entries: Parameters<typeof cookOf>[0]): boolean => {
   const cook = cookOf(entries);
   return cook === null || headline(cook) === 'over';
@@ -168,20 +139,15 @@ const cookWith = async (
 
 export const run = async (argv: readonly string[], world: World): Promise<number> => {
   const boolean = { type: 'boolean' } as const;
-  const { words: given, given: options } = parse(
-    argv,
-    help,
-    {
-      kitchen: { type: 'string' },
-      at: { type: 'string' },
-      feed: { type: 'string' },
-      plain: boolean,
-      new: boolean,
-      quiet: boolean,
-      ...terminalFlags,
-    },
-    world,
-  );
+  const { words: given, given: options } = parse(argv, {
+    kitchen: { type: 'string' },
+    at: { type: 'string' },
+    feed: { type: 'string' },
+    plain: boolean,
+    new: boolean,
+    quiet: boolean,
+    ...terminalFlags,
+  });
   const [recipe = exampleRecipe, extra] = given;
   if (extra !== undefined)
     return fail(world, 2, message('command.too-many', { found: extra, command: 'cook' }));

@@ -19,24 +19,6 @@ import type { ExitCode } from './io.js';
 import { flag, parse, text } from './options.js';
 import type { World } from './world.js';
 
-const help = `
-  Examples
-    $ kettlehand cooks                                 all, the newest first
-    $ kettlehand cooks --recipe ginger --since 2026-11-01
-    $ kettlehand cooks compare 2026-11-25 2026-12-02   side by side: what differed, what came of it
-    $ kettlehand cooks export 2026-11-25 --to fair.kettlehand-cook
-    $ kettlehand cooks import fair.kettlehand-cook
-    $ kettlehand cooks delete 2026-11-25-143502-9f2c   asks first
-
-  A cook is named by its id, or by a part of it that only one has.
-
-  Options
-    --recipe WORD   --since YYYY-MM-DD   --unfinished   --rehearsals   which are listed
-    --to FILE       where to export; "-" is standard output
-    --yes           delete without asking
-    --json          list and compare as one JSON object
-`;
-
 const isOver = (entries: Parameters<typeof cookOf>[0]): boolean => {
   const cook = cookOf(entries);
   return cook !== null && headline(cook) === 'over';
@@ -81,29 +63,22 @@ const asker =
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
   const boolean = { type: 'boolean' } as const;
   const string = { type: 'string' } as const;
-  const { words, given } = parse(
-    argv,
-    help,
-    {
-      recipe: string,
-      since: string,
-      to: string,
-      unfinished: boolean,
-      rehearsals: boolean,
-      yes: boolean,
-      json: boolean,
-    },
-    world,
-  );
+  const { words, given } = parse(argv, {
+    recipe: string,
+    since: string,
+    to: string,
+    unfinished: boolean,
+    rehearsals: boolean,
+    yes: boolean,
+    json: boolean,
+  });
   const folder = cooksFolder(world.env);
-  // A lone "-" behind an option is taken for a word of its own by the option reader.
-  const toOutput = text(given.to) === '' && words.at(-1) === '-';
   return cooks(
-    toOutput ? words.slice(0, -1) : words,
+    words,
     {
       recipe: text(given.recipe),
       since: text(given.since),
-      to: toOutput ? '-' : text(given.to),
+      to: text(given.to),
       unfinished: flag(given.unfinished),
       rehearsals: flag(given.rehearsals),
       yes: flag(given.yes),

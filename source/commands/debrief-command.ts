@@ -6,30 +6,15 @@ import { type ExitCode, fail } from './io.js';
 import { flag, parse } from './options.js';
 import type { World } from './world.js';
 
-const help = `
-  Examples
-    $ kettlehand debrief                      the last cook: what happened, what to change
-    $ kettlehand debrief 2026-11-25           another, by its id or a part of it
-    $ kettlehand debrief ./fair.jsonl         a journal or an exported cook, by path
-    $ kettlehand debrief --html > fair.html   one page to print or hand out
-    $ kettlehand debrief --chapters           times and titles for under a video
-
-  Options
-    --markdown   --html    to read and to print
-    --json       --csv     for programs and spreadsheets (events and readings)
-    --chapters             counted from "mark recording"
-
-  A cook that is not finished is told as far as it went. "kettlehand cooks" lists them.
-`;
-
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
   const boolean = { type: 'boolean' } as const;
-  const { words, given } = parse(
-    argv,
-    help,
-    { markdown: boolean, json: boolean, csv: boolean, html: boolean, chapters: boolean },
-    world,
-  );
+  const { words, given } = parse(argv, {
+    markdown: boolean,
+    json: boolean,
+    csv: boolean,
+    html: boolean,
+    chapters: boolean,
+  });
   const [cook, extra] = words;
   if (extra !== undefined)
     return fail(world, 2, message('command.too-many', { found: extra, command: 'debrief' }));

@@ -14,22 +14,6 @@ import { load, recipeNames } from './named.js';
 import { flag, parse, text } from './options.js';
 import type { World } from './world.js';
 
-const help = `
-  Examples
-    $ kettlehand follow hill-hall-ginger-pull --json < typed.txt
-    $ my-logging-thermometer | kettlehand follow mint-pull --kitchen hall.yaml
-    $ kettlehand follow honey-pull --from fold --journal today.jsonl
-
-  Reads lines, each what a person would type in the console, or {"t": seconds, "typed": "..."};
-  answers each with the advice at that moment.
-
-  Options
-    --kitchen FILE   where it is cooked (default: the saved kitchen)
-    --from PHASE     open in this phase, with all before it taken as confirmed
-    --journal FILE   keep the cook there, or go on with the one it holds
-    --json           one JSON object a line
-`;
-
 type FedLine = { readonly t: number | null; readonly typed: string | null };
 
 /** One line of the feed; null when it should be JSON and is not what it should be. */
@@ -125,17 +109,12 @@ const flushed = (world: World, line: string): Promise<void> =>
   });
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
-  const { words: given, given: options } = parse(
-    argv,
-    help,
-    {
-      kitchen: { type: 'string' },
-      from: { type: 'string' },
-      journal: { type: 'string' },
-      json: { type: 'boolean' },
-    },
-    world,
-  );
+  const { words: given, given: options } = parse(argv, {
+    kitchen: { type: 'string' },
+    from: { type: 'string' },
+    journal: { type: 'string' },
+    json: { type: 'boolean' },
+  });
   const [recipeName, extra] = given;
   if (recipeName === undefined) {
     return fail(

@@ -8,20 +8,8 @@ import { flag, parse } from './options.js';
 import { taughtKitchen } from './taught.js';
 import type { World } from './world.js';
 
-const help = `
-  Examples
-    $ kettlehand kitchen                          what is known of your kitchen
-    $ kettlehand kitchen set altitude "1450 m"    tell it
-    $ kettlehand kitchen set stove gas
-    $ kettlehand kitchen set learned.carry-over "3 F"   instead of what earlier cooks taught; none forgets it
-    $ kettlehand kitchen path                     where the file is
-
-  Options
-    --json   one JSON object
-`;
-
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
-  const { words, given } = parse(argv, help, { json: { type: 'boolean' } }, world);
+  const { words, given } = parse(argv, { json: { type: 'boolean' } });
   const path = kitchenPath(world);
   return kitchen(
     words,

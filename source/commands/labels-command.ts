@@ -10,23 +10,6 @@ import { parse, text, texts } from './options.js';
 import { findRecipe } from './shelf.js';
 import type { World } from './world.js';
 
-const help = `
-  Examples
-    $ kettlehand labels mint-pull                      for a bag of ten pieces, made today
-    $ kettlehand labels mint-pull --net 100g
-    $ kettlehand labels --cook 2026-11-25 --pieces 12  by what that cook weighed, with its date
-    $ kettlehand labels mint-pull --checked wheat      the packet was read: no wheat in it
-
-  One block of text: ingredients by weight, allergens in capitals, net weight, date. Local food law
-  decides what must stand on it; what is still to be checked is said on standard error.
-
-  Options
-    --pieces N   --net 100g   in one bag
-    --date YYYY-MM-DD         made on (default: today, or the day of the cook)
-    --checked WORD            an allergen ruled out by the packet; as often as needed
-    --kitchen FILE
-`;
-
 const kitchenOf = async (given: string | undefined, world: World): Promise<Kitchen | ExitCode> => {
   const named = await namedKitchen(given, world);
   if (named === null) return defaultKitchen;
@@ -37,19 +20,14 @@ const kitchenOf = async (given: string | undefined, world: World): Promise<Kitch
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
   const string = { type: 'string' } as const;
-  const { words, given } = parse(
-    argv,
-    help,
-    {
-      cook: string,
-      pieces: string,
-      net: string,
-      date: string,
-      kitchen: string,
-      checked: { type: 'string', isMultiple: true },
-    },
-    world,
-  );
+  const { words, given } = parse(argv, {
+    cook: string,
+    pieces: string,
+    net: string,
+    date: string,
+    kitchen: string,
+    checked: { type: 'string', isMultiple: true },
+  });
   const [recipe, extra] = words;
   const cook = text(given.cook);
   if (extra !== undefined)

@@ -26,31 +26,6 @@ import { type RehearsalPlan, rehearsalPlan } from './rehearse-plan.js';
 import { rehearsalJson, rehearsalText } from './rehearse-report.js';
 import type { World } from './world.js';
 
-const help = `
-  Examples
-    $ kettlehand rehearse                                 the bundled example, in about 4 minutes
-    $ kettlehand rehearse mint-pull --surprise foam-over  meet the foam before anyone watches
-    $ kettlehand rehearse --surprise any --seed 7         something, the same each time for the same seed
-    $ kettlehand rehearse --auto                          the pot types its own readings
-    $ kettlehand rehearse --auto --headless --json        a simulated person types everything, for scripts
-
-  The same cook, on a simulated pot and a clock that runs fast. "look" says what the dial shows and what is
-  to be seen, "skip" goes to the next thing to do, "pause" and "go" stop and start the clock.
-
-  Options
-    --surprise NAME  foam-over, hot-hob, weak-hob, thermometer-off, interruption, grains, overshoot,
-                     power-cut, early-touch, burning-smell, or any (default: none)
-    --seed N         the same number makes the same rehearsal
-    --pace N         1 to 60 times as fast (default 30); slower by itself where there is something to do at once
-    --at 15:00       when the real pulling starts: the result tells clock times (also "tomorrow 15:00")
-    --kitchen FILE   where it is cooked (default: the saved kitchen)
-    --auto           the pot types the readings
-    --plain          lines instead of the full screen; --quiet no bell;
-                     --no-color, --background dark|light, --still, --screen-reader as for cook
-    --headless       with --auto: a simulated person, no screen
-    --json           journal and result as one JSON object; the lines before it go to standard error
-`;
-
 /** The pot is looked at so often, milliseconds of the wall. */
 const lookEveryMilliseconds = 200;
 
@@ -192,24 +167,19 @@ const onScreen = async (
 export const run = async (argv: readonly string[], world: World): Promise<number> => {
   const string = { type: 'string' } as const;
   const boolean = { type: 'boolean' } as const;
-  const { words: given, given: flags } = parse(
-    argv,
-    help,
-    {
-      kitchen: string,
-      surprise: string,
-      seed: string,
-      pace: string,
-      at: string,
-      auto: boolean,
-      plain: boolean,
-      quiet: boolean,
-      ...terminalFlags,
-      headless: boolean,
-      json: boolean,
-    },
-    world,
-  );
+  const { words: given, given: flags } = parse(argv, {
+    kitchen: string,
+    surprise: string,
+    seed: string,
+    pace: string,
+    at: string,
+    auto: boolean,
+    plain: boolean,
+    quiet: boolean,
+    ...terminalFlags,
+    headless: boolean,
+    json: boolean,
+  });
   const [recipe = exampleRecipe, extra] = given;
   if (extra !== undefined)
     return fail(world, 2, message('command.too-many', { found: extra, command: 'rehearse' }));

@@ -16,23 +16,6 @@ import { fail } from './io.js';
 import { flag, parse } from './options.js';
 import type { World } from './world.js';
 
-const help = `
-  Examples
-    $ kettlehand watch                    on a second screen: the running cook, or the next one
-    $ kettlehand watch 2026-11-25         that cook, by its id or a part of it
-    $ kettlehand watch --once             what there is to see now, in lines, and end
-    $ kettlehand watch --plain            lines that are only ever appended
-
-  For the people in the room: the temperature and the stage in large letters, what is happening and why
-  in plain words, when to stand back, and the presenter's line. It only ever reads: no key but q, Esc and
-  Ctrl+C does anything, and the cook does not notice it. Notes, names and troubles are not shown.
-
-  Options
-    --once       say what there is to see and end; without a running cook that fails
-    --plain      lines instead of the full screen
-    --no-color   no colour (so does NO_COLOR in the environment)
-`;
-
 /** The journal cannot be read any more. */
 type Broken = { readonly error: unknown };
 
@@ -112,12 +95,7 @@ const lookOnce = async (audience: Audience, world: World): Promise<number> => {
 
 export const run = async (argv: readonly string[], world: World): Promise<number> => {
   const boolean = { type: 'boolean' } as const;
-  const { words: typed, given } = parse(
-    argv,
-    help,
-    { once: boolean, plain: boolean, ...terminalFlags },
-    world,
-  );
+  const { words: typed, given } = parse(argv, { once: boolean, plain: boolean, ...terminalFlags });
   const [cook, extra] = typed;
   if (extra !== undefined)
     return fail(world, 2, message('command.too-many', { found: extra, command: 'watch' }));

@@ -2,6 +2,7 @@ import { execFile, execFileSync } from 'node:child_process';
 import { copyFileSync, mkdirSync, writeFileSync } from 'node:fs';
 import { delimiter, join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { helpOf as helpOfPage } from '../../source/texts/help.js';
 import { scratch } from '../journal/sample.js';
 import { eventsOf, fair } from '../lessons/cooks-told.js';
 import { journalLines } from './cooks-home.js';
@@ -85,6 +86,21 @@ script('my-logging-thermometer', 'echo 60f; echo 70f');
 describe('what --help shows works', () => {
   it('names every command', () => {
     expect(commands.length).toBeGreaterThanOrEqual(11);
+  });
+
+  it('has a page for every command in each language, with the same examples and options', () => {
+    for (const command of ['program', ...commands]) {
+      const [en, de] = [helpOfPage(command, 'en'), helpOfPage(command, 'de')];
+      expect(de).not.toBe(en);
+      expect(examplesIn(de)).toEqual(examplesIn(en));
+      const options = (page: string): readonly string[] => [...new Set(page.match(/--[a-z-]+/g))].sort();
+      expect(options(de)).toEqual(options(en));
+      // Half a wide screen, without a line that a reader has to put together again.
+      for (const line of [...en.split('\n'), ...de.split('\n')]) expect(line.length).toBeLessThanOrEqual(120);
+    }
+    expect(
+      execFileSync(process.execPath, [program, 'plan', '--help', '--language', 'de'], { encoding: 'utf8' }),
+    ).toBe(helpOfPage('plan', 'de'));
   });
 
   it.concurrent.each(['', ...commands])(
