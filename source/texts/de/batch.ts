@@ -51,8 +51,8 @@ export const dePlanProblems = {
     `"${escapeForTerminal(found)}" ist kein Luftdruck an einem Küchenbarometer: ${kilopascals(lowPascal)} bis ${kilopascals(highPascal)} lassen sich planen. Tipp zum Beispiel --pressure 850hPa, wie gemessen und nicht auf Meereshöhe umgerechnet.`,
   'plan.bad.count': ({ option, found, whole, most }) =>
     `--${option} braucht eine ${whole ? 'ganze Zahl' : 'Zahl'} über 0 und bis ${most}, und "${escapeForTerminal(found)}" ist keine. Tipp zum Beispiel --${option} ${whole ? '24' : '1.5'}.`,
-  'plan.bad.children': ({ guests, children }) =>
-    `${children} Kinder unter ${guests} Gästen gehen nicht: Kinder zählen zu den Gästen. Tipp zum Beispiel --guests 24 --children 10.`,
+  'plan.bad.children': ({ guests, children }, printer) =>
+    `${printer.count(children, 'Kind', 'Kinder')} unter ${printer.count(guests, 'Gast', 'Gästen')}, das geht nicht: Kinder zählen zu den Gästen. Tipp zum Beispiel --guests 24 --children 10.`,
   'plan.bad.children-alone':
     '--children sagt, wie viele der Gäste Kinder sind, braucht also --guests. Tipp zum Beispiel --guests 24 --children 10.',
   'plan.bad.several': ({ options }, printer) =>
@@ -62,7 +62,7 @@ export const dePlanProblems = {
   'plan.bad.pot': ({ found, low, high }, printer) =>
     `"${escapeForTerminal(found)}" ist keine Größe für einen Kochtopf: ${printer.litres(low)} bis ${printer.litres(high)} lassen sich planen. Tipp zum Beispiel --pot 3l.`,
   'plan.bad.pot-too-small': ({ neededLitres, haveLitres, batches, eachGrams, mostPieces }, printer) =>
-    `Das würde überschäumen: es braucht einen Topf von ${printer.litres(neededLitres)}, viermal sein Volumen, und deiner fasst ${printer.litres(haveLitres)}. Bis zu ${mostPieces} Stück auf einmal passen (--pieces ${mostPieces}): koch ${batches} Ansätze zu je ${printer.grams(eachGrams)}, oder nimm einen größeren Topf.`,
+    `Das würde überschäumen: es braucht einen Topf von ${printer.litres(neededLitres)}, viermal sein Volumen, und deiner fasst ${printer.litres(haveLitres)}. Bis zu ${printer.count(mostPieces, 'Stück', 'Stück')} auf einmal passen (--pieces ${mostPieces}): koch ${batches} Ansätze zu je ${printer.grams(eachGrams)}, oder nimm einen größeren Topf.`,
   'plan.bad.size': ({ grams, low, high }, printer) =>
     `Das wäre ein Ansatz von ${printer.grams(grams)}; ${printer.grams(low)} bis ${printer.grams(high)} lassen sich planen. Verlang ${grams > high ? 'weniger' : 'mehr'}.`,
 } as const satisfies Translated<typeof planProblemTexts>;

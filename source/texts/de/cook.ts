@@ -99,11 +99,12 @@ export const deCook = {
   'mix.ready.cups':
     'Sechs Becher kaltes Leitungswasser, Metall oder Plastik, und ein Metalllöffel: zur Probe.',
   'mix.ready.clothes': 'Trockene Topfhandschuhe, Schürze, Untersetzer, ein Deckel, der passt.',
-  'mix.ready.squares': (v) => `${v.squares} Papiere zum Einwickeln, jetzt zugeschnitten.`,
+  'mix.ready.squares': (v, p) =>
+    `${p.count(v.squares, 'Papier', 'Papiere')} zum Einwickeln, jetzt zugeschnitten.`,
   'mix.roles.say': 'Sagt laut, wer was tut.',
   'mix.roles.why':
     'In den letzten Minuten fragt keiner mehr. Allein: du bist der Topf, und gegen Ende redest du nicht.',
-  'mix.roles.shout': 'WER TUT\nWAS?',
+  'mix.roles.shout': 'WER TUT\nWAS',
   'mix.roles.pot': 'Topf: ein Erwachsener, der nichts anderes tut.',
   'mix.roles.slab': 'Platte: Schaber, Untersetzer, Aroma.',
   'mix.roles.floor': 'Raum: einer auf sechs bis acht Kinder.',

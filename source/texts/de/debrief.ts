@@ -134,7 +134,7 @@ export const deDebrief = {
   'debrief.plot.came': 'was daraus wurde',
   'debrief.plot.unit': (v) => `°${v.unit}`,
   'debrief.plot.alt': (v, p) =>
-    `Temperatur über der Zeit, ${Math.round(v.minutes)} Minuten${v.peak === null ? '' : `, am heißesten ${p.dial(v.peak)}`}; der Zielbereich ist ${p.dialSpan(v.window[0], v.window[1])}. Die Zahlen stehen in den Tabellen darunter.`,
+    `Temperatur über der Zeit, ${p.count(v.minutes, 'Minute', 'Minuten')}${v.peak === null ? '' : `, am heißesten ${p.dial(v.peak)}`}; der Zielbereich ist ${p.dialSpan(v.window[0], v.window[1])}. Die Zahlen stehen in den Tabellen darunter.`,
   'debrief.plot.forecast-alt':
     'Vorhergesehene Minuten, bis er vom Herd muss, gegen das, was daraus wurde; die Tabelle darunter hat die Zahlen.',
   'debrief.source.run-sheet':

@@ -67,8 +67,8 @@ export const deHandout = {
   'handout.when.flavour': 'neben dem Herd',
   'handout.when.fold': 'beim Falten',
   'handout.when.pull': 'beim Ziehen',
-  'handout.makes': ({ pieces, grams }) =>
-    `Es gibt etwa ${pieces} Stück. Jedes wiegt ${comma(scaleGrams(grams))} (${comma(ounces(grams))}). Wieg ab, wenn du kannst, denn keine zwei Tassen sind gleich.`,
+  'handout.makes': ({ pieces, grams }, p) =>
+    `Es gibt etwa ${p.count(pieces, 'Stück', 'Stück')}. Jedes wiegt ${comma(scaleGrams(grams))} (${comma(ounces(grams))}). Wieg ab, wenn du kannst, denn keine zwei Tassen sind gleich.`,
 
   'handout.heading.kit': 'Was du sonst brauchst',
   'handout.kit.pot': ({ litres }) =>

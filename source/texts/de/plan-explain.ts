@@ -1,3 +1,4 @@
+import { escapeForTerminal } from '../../units/escape.js';
 import type { planExplainTexts } from '../en/plan-explain.js';
 import type { Translated } from '../texts.js';
 import { comma, firmnessWord, stoveWord } from './words.js';
@@ -114,7 +115,7 @@ export const dePlanExplain = {
         'boiling water': 'überall derselbe Fehler wie in kochendem Wasser',
         'taken as right': 'keine: seine Ablesungen gelten, wie sie sind',
       }[basis],
-      given: `${present ? (id ?? 'ein Thermometer') : 'kein Thermometer'}, Grundlage: ${basisWords[basis]}`,
+      given: `${present ? escapeForTerminal(id ?? 'ein Thermometer') : 'kein Thermometer'}, Grundlage: ${basisWords[basis]}`,
       gives: `zeigt ${degrees(shown)}, wenn der Sirup ${degrees(aim)} hat`,
       source:
         'Wisconsin Food Code Fact Sheet 7 für die beiden Prüfungen; die Gerade bis zu Bonbontemperaturen fortzusetzen, ist unser Urteil',

@@ -1,3 +1,4 @@
+import { escapeForTerminal } from '../../units/escape.js';
 import type { problemTexts } from '../en/problems.js';
 import type { FileTrouble } from '../file-trouble.js';
 import type { Translated } from '../texts.js';
@@ -48,27 +49,27 @@ export const deProblems = {
   ...deKitchenProblems,
   // files and journal
   'files.notAFile': ({ path }) =>
-    `${path} ist keine gewöhnliche Datei (dort steht ein Ordner, ein Link oder ein Gerät). Nenn eine Datei.`,
+    `${escapeForTerminal(path)} ist keine gewöhnliche Datei (dort steht ein Ordner, ein Link oder ein Gerät). Nenn eine Datei.`,
   'files.notAFolder': ({ path }) =>
-    `${path} ist eine Datei, und dort wird ein Ordner gebraucht. Schieb sie beiseite, oder setz KETTLEHAND_HOME auf einen Ordner.`,
+    `${escapeForTerminal(path)} ist eine Datei, und dort wird ein Ordner gebraucht. Schieb sie beiseite, oder setz KETTLEHAND_HOME auf einen Ordner.`,
   'files.tooLarge': ({ path, maxBytes }) =>
-    `${path} ist größer als ${bytesInWords(maxBytes)}, mehr wird von so einer Datei nicht gelesen. Prüf, ob es die richtige ist.`,
+    `${escapeForTerminal(path)} ist größer als ${bytesInWords(maxBytes)}, mehr wird von so einer Datei nicht gelesen. Prüf, ob es die richtige ist.`,
   'files.notUtf8': ({ path, line }) =>
-    `${path} ist kein UTF-8-Text: Zeile ${line} hat Bytes, die kein Zeichen sind. Speicher sie im Editor als UTF-8.`,
+    `${escapeForTerminal(path)} ist kein UTF-8-Text: Zeile ${line} hat Bytes, die kein Zeichen sind. Speicher sie im Editor als UTF-8.`,
   'files.notRead': ({ path, trouble, code }) =>
-    `${path} ließ sich nicht lesen: ${troubleWords[trouble](code)}. ${readAdvice[trouble] ?? 'Versuch es noch einmal, oder nenn eine andere Datei.'}`,
+    `${escapeForTerminal(path)} ließ sich nicht lesen: ${troubleWords[trouble](code)}. ${readAdvice[trouble] ?? 'Versuch es noch einmal, oder nenn eine andere Datei.'}`,
   'files.notWritten': ({ path, trouble, code }) =>
-    `${path} ließ sich nicht schreiben: ${troubleWords[trouble](code)}. ${writeAdvice[trouble] ?? 'Nenn einen anderen Ort dafür.'}`,
+    `${escapeForTerminal(path)} ließ sich nicht schreiben: ${troubleWords[trouble](code)}. ${writeAdvice[trouble] ?? 'Nenn einen anderen Ort dafür.'}`,
   'journal.notSaved': ({ path, trouble, code }) =>
-    `NICHTS WIRD GESPEICHERT: ${troubleWords[trouble](code)} (${path}). Es geht weiter; was geschieht, wird behalten und gespeichert, sobald es geht. ${writeAdvice[trouble] ?? 'Lass das Programm laufen.'}`,
+    `NICHTS WIRD GESPEICHERT: ${troubleWords[trouble](code)} (${escapeForTerminal(path)}). Es geht weiter; was geschieht, wird behalten und gespeichert, sobald es geht. ${writeAdvice[trouble] ?? 'Lass das Programm laufen.'}`,
   'journal.heldElsewhere': ({ pid, host, since, sameHost }) =>
     sameHost
-      ? `Dieser Kochgang ist in einer anderen Konsole offen: Prozess ${pid} auf diesem Rechner, seit ${since}. Mach dort weiter, oder schließ sie zuerst.`
-      : `Dieser Kochgang ist auf einem anderen Rechner offen: Prozess ${pid} auf ${host}, seit ${since}. Schließ ihn dort. Gibt es jenen Rechner nicht mehr, lösch die Datei neben dem Protokoll, die auf .lock endet.`,
+      ? `Dieser Kochgang ist in einer anderen Konsole offen: Prozess ${pid} auf diesem Rechner, seit ${escapeForTerminal(since)}. Mach dort weiter, oder schließ sie zuerst.`
+      : `Dieser Kochgang ist auf einem anderen Rechner offen: Prozess ${pid} auf ${escapeForTerminal(host)}, seit ${escapeForTerminal(since)}. Schließ ihn dort. Gibt es jenen Rechner nicht mehr, lösch die Datei neben dem Protokoll, die auf .lock endet.`,
   'journal.notAJournal': ({ path }) =>
-    `${path} enthält etwas anderes als das Protokoll eines Kochgangs, deshalb wurde nichts hineingeschrieben. Nenn eine neue Datei.`,
+    `${escapeForTerminal(path)} enthält etwas anderes als das Protokoll eines Kochgangs, deshalb wurde nichts hineingeschrieben. Nenn eine neue Datei.`,
   'journal.tooLong': ({ kind, maxBytes }) =>
-    `Ein Ereignis (${kind}) war zu lang zum Speichern: mehr als ${bytesInWords(maxBytes)}. Sag es in weniger Worten.`,
+    `Ein Ereignis (${escapeForTerminal(kind)}) war zu lang zum Speichern: mehr als ${bytesInWords(maxBytes)}. Sag es in weniger Worten.`,
   'journal.full': ({ maxBytes }) =>
     `NICHTS WIRD GESPEICHERT: das Protokoll dieses Kochgangs hat ${bytesInWords(maxBytes)} erreicht. Es geht weiter, aber was ab jetzt geschieht, ist verloren, wenn das Programm endet.`,
   'journal.damaged': ({ lines, more }) =>

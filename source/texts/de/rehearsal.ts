@@ -152,7 +152,7 @@ export const deRehearsal = {
   'rehearsal.no-warnings': 'Keine Warnung unterwegs.',
   'rehearsal.changes': 'Was zu ändern ist:',
 
-  'rehearsal.kept': (v) => `Ablesung für Ablesung: kettlehand debrief ${v.id}`,
+  'rehearsal.kept': (v) => `Ablesung für Ablesung: kettlehand debrief ${escapeForTerminal(v.id)}`,
   'rehearsal.change.unfinished': (v) => `Verlassen bei ${v.phase}: was danach kommt, ist noch nicht geprobt.`,
   'rehearsal.change.unanswered': (v) =>
     `Nichts getan, obwohl es da war: ${called[v.surprise]}. Nächstes Mal: ${remedy[v.surprise]}.`,

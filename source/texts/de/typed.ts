@@ -20,7 +20,7 @@ export const deTyped = {
     `${quotedBeginning(v.typed)} ist keine Temperatur. Tipp, was das Thermometer zeigt: ${v.word === 'ice' ? 'ice 0.5c' : 'boils 95c'}.`,
   'typed.room': (v) => `${quotedBeginning(v.typed)} sagt nicht, wie der Raum ist. Tipp es so: room 19c 60%.`,
   'typed.heat': (v, p) =>
-    `${quotedBeginning(v.typed)} steht nicht auf diesem Knopf. Tipp heat und eines von ${p.list(v.allowed.map(escapeForTerminal))}${v.nearest === null ? '' : `; meintest du ${quotedBeginning(`heat ${v.nearest}`)}?`}.`,
+    `${quotedBeginning(v.typed)} steht nicht auf diesem Knopf. Tipp heat und eines von ${p.list(v.allowed.map(escapeForTerminal))}${v.nearest === null ? '.' : `; meintest du ${quotedBeginning(`heat ${v.nearest}`)}?`}`,
   'typed.on-off': (v) =>
     `Ist der ${v.word === 'pot' ? 'Topf' : 'Deckel'} auf oder ab? Tipp "${v.word} on" (auf) oder "${v.word} off" (ab).`,
   'typed.water': (v) => `${quotedBeginning(v.typed)} ist keine Menge Wasser. Tipp es so: water 30ml.`,

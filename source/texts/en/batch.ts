@@ -104,8 +104,8 @@ export const planProblemTexts = {
     most: number;
   }) =>
     `--${option} needs a ${whole ? 'whole number' : 'number'} above 0 and up to ${most}, and "${escapeForTerminal(found)}" is none. Type for example --${option} ${whole ? '24' : '1.5'}.`,
-  'plan.bad.children': ({ guests, children }: { guests: number; children: number }) =>
-    `${children} children among ${guests} guests can't be: children are counted among the guests. Type for example --guests 24 --children 10.`,
+  'plan.bad.children': ({ guests, children }: { guests: number; children: number }, printer: Printer) =>
+    `${printer.count(children, 'child', 'children')} among ${printer.count(guests, 'guest', 'guests')} can't be: children are counted among the guests. Type for example --guests 24 --children 10.`,
   'plan.bad.children-alone':
     '--children says how many of the guests are children, so it needs --guests. Type for example --guests 24 --children 10.',
   'plan.bad.several': ({ options }: { options: readonly string[] }, printer: Printer) =>
@@ -124,7 +124,7 @@ export const planProblemTexts = {
     }: { neededLitres: number; haveLitres: number; batches: number; eachGrams: number; mostPieces: number },
     printer: Printer,
   ) =>
-    `This would foam over: it needs a pot of ${printer.litres(neededLitres)}, four times its volume, and yours holds ${printer.litres(haveLitres)}. Up to ${mostPieces} pieces at a time fit (--pieces ${mostPieces}): cook ${batches} batches of ${printer.grams(eachGrams)} each, or take a larger pot.`,
+    `This would foam over: it needs a pot of ${printer.litres(neededLitres)}, four times its volume, and yours holds ${printer.litres(haveLitres)}. Up to ${printer.count(mostPieces, 'piece', 'pieces')} at a time fit (--pieces ${mostPieces}): cook ${batches} batches of ${printer.grams(eachGrams)} each, or take a larger pot.`,
   'plan.bad.size': ({ grams, low, high }: { grams: number; low: number; high: number }, printer: Printer) =>
     `That would be a batch of ${printer.grams(grams)}; ${printer.grams(low)} to ${printer.grams(high)} can be planned. Ask for ${grams > high ? 'less' : 'more'}.`,
 } as const;

@@ -108,7 +108,8 @@ export const cookTexts = {
   'mix.ready.bowl': 'A bowl of cool water for hands, beside the slab. Not ice.',
   'mix.ready.cups': 'Six cups of cold tap water, metal or plastic, and a metal spoon: for testing.',
   'mix.ready.clothes': 'Dry mitts, apron, trivet, a lid that fits the pot.',
-  'mix.ready.squares': (v: { squares: number }) => `${v.squares} wrapping squares, cut now.`,
+  'mix.ready.squares': (v: { squares: number }, p: Printer) =>
+    `${p.count(v.squares, 'wrapping square', 'wrapping squares')}, cut now.`,
   'mix.roles.say': 'Say aloud who does what.',
   'mix.roles.why':
     'In the last minutes nobody has time to ask. Alone: you are the pot, and you stop talking near the end.',

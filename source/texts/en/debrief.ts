@@ -134,7 +134,7 @@ export const debriefTexts = {
   'debrief.plot.came': 'what it turned out to be',
   'debrief.plot.unit': (v: { unit: string }) => `°${v.unit}`,
   'debrief.plot.alt': (v: { peak: number | null; window: Pair; minutes: number }, p: Printer) =>
-    `Temperature against time over ${Math.round(v.minutes)} minutes${v.peak === null ? '' : `, peaking at ${p.dial(v.peak)}`}; the window is ${p.dialSpan(v.window[0], v.window[1])}. The numbers are in the tables below.`,
+    `Temperature against time over ${p.count(v.minutes, 'minute', 'minutes')}${v.peak === null ? '' : `, peaking at ${p.dial(v.peak)}`}; the window is ${p.dialSpan(v.window[0], v.window[1])}. The numbers are in the tables below.`,
   'debrief.plot.forecast-alt':
     'Foreseen minutes to the take-off against what they turned out to be; the table below has the numbers.',
   'debrief.source.run-sheet':

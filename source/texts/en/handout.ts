@@ -73,8 +73,8 @@ export const handoutTexts = {
   'handout.when.flavour': 'off the heat',
   'handout.when.fold': 'as you fold',
   'handout.when.pull': 'as you pull',
-  'handout.makes': ({ pieces, grams }: { pieces: number; grams: number }) =>
-    `It makes about ${pieces} pieces. Each weighs ${scaleGrams(grams)} (${ounces(grams)}). Weigh things if you can, for no two cups are quite the same.`,
+  'handout.makes': ({ pieces, grams }: { pieces: number; grams: number }, p: Printer) =>
+    `It makes about ${p.count(pieces, 'piece', 'pieces')}. Each weighs ${scaleGrams(grams)} (${ounces(grams)}). Weigh things if you can, for no two cups are quite the same.`,
 
   'handout.heading.kit': 'What else you need',
   'handout.kit.pot': ({ litres }: { litres: number }) =>

@@ -1,3 +1,4 @@
+import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 
 type Span = readonly [low: number, high: number];
@@ -155,7 +156,7 @@ export const planExplainTexts = {
         'boiling water': 'the same error everywhere as in boiling water',
         'taken as right': 'none: its readings are taken as they are',
       }[basis],
-      given: `${present ? (id ?? 'a thermometer') : 'no thermometer'}, basis: ${basis}`,
+      given: `${present ? escapeForTerminal(id ?? 'a thermometer') : 'no thermometer'}, basis: ${basis}`,
       gives: `shows ${degrees(shown)} when the syrup has ${degrees(aim)}`,
       source:
         'Wisconsin Food Code Fact Sheet 7 for the two checks; carrying the line on to candy temperatures is our judgement',

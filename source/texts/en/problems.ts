@@ -1,3 +1,4 @@
+import { escapeForTerminal } from '../../units/escape.js';
 import type { FileTrouble } from '../file-trouble.js';
 import { kitchenProblemTexts } from './kitchens.js';
 import { fileTexts, recipeProblemTexts } from './recipes.js';
@@ -48,19 +49,19 @@ export const problemTexts = {
   ...kitchenProblemTexts,
   // files and journal
   'files.notAFile': ({ path }: { path: string }) =>
-    `${path} is not an ordinary file (a folder, a link or a device is in its place). Name a file.`,
+    `${escapeForTerminal(path)} is not an ordinary file (a folder, a link or a device is in its place). Name a file.`,
   'files.notAFolder': ({ path }: { path: string }) =>
-    `${path} is a file, and a folder is needed there. Move it away, or set KETTLEHAND_HOME to a folder.`,
+    `${escapeForTerminal(path)} is a file, and a folder is needed there. Move it away, or set KETTLEHAND_HOME to a folder.`,
   'files.tooLarge': ({ path, maxBytes }: { path: string; maxBytes: number }) =>
-    `${path} is larger than ${bytesInWords(maxBytes)}, the most that is read of such a file. Check that it is the right one.`,
+    `${escapeForTerminal(path)} is larger than ${bytesInWords(maxBytes)}, the most that is read of such a file. Check that it is the right one.`,
   'files.notUtf8': ({ path, line }: { path: string; line: number }) =>
-    `${path} is not UTF-8 text: line ${line} has bytes that are no character. Save it as UTF-8 in your editor.`,
+    `${escapeForTerminal(path)} is not UTF-8 text: line ${line} has bytes that are no character. Save it as UTF-8 in your editor.`,
   'files.notRead': ({ path, trouble, code }: TroubleAt) =>
-    `${path} could not be read: ${troubleWords[trouble](code)}. ${readAdvice[trouble] ?? 'Try again, or name another file.'}`,
+    `${escapeForTerminal(path)} could not be read: ${troubleWords[trouble](code)}. ${readAdvice[trouble] ?? 'Try again, or name another file.'}`,
   'files.notWritten': ({ path, trouble, code }: TroubleAt) =>
-    `${path} could not be written: ${troubleWords[trouble](code)}. ${writeAdvice[trouble] ?? 'Name another place for it.'}`,
+    `${escapeForTerminal(path)} could not be written: ${troubleWords[trouble](code)}. ${writeAdvice[trouble] ?? 'Name another place for it.'}`,
   'journal.notSaved': ({ path, trouble, code }: TroubleAt) =>
-    `NOTHING IS BEING SAVED: ${troubleWords[trouble](code)} (${path}). The cook goes on; what happens is kept and saved as soon as it can be. ${writeAdvice[trouble] ?? 'Leave the program running.'}`,
+    `NOTHING IS BEING SAVED: ${troubleWords[trouble](code)} (${escapeForTerminal(path)}). The cook goes on; what happens is kept and saved as soon as it can be. ${writeAdvice[trouble] ?? 'Leave the program running.'}`,
   'journal.heldElsewhere': ({
     pid,
     host,
@@ -73,12 +74,12 @@ export const problemTexts = {
     sameHost: boolean;
   }) =>
     sameHost
-      ? `This cook is open in another console: process ${pid} on this machine, since ${since}. Go on there, or close it first.`
-      : `This cook is open on another machine: process ${pid} on ${host}, since ${since}. Close it there. If that machine is gone for good, delete the file that ends in .lock beside the journal.`,
+      ? `This cook is open in another console: process ${pid} on this machine, since ${escapeForTerminal(since)}. Go on there, or close it first.`
+      : `This cook is open on another machine: process ${pid} on ${escapeForTerminal(host)}, since ${escapeForTerminal(since)}. Close it there. If that machine is gone for good, delete the file that ends in .lock beside the journal.`,
   'journal.notAJournal': ({ path }: { path: string }) =>
-    `${path} holds something else than a cook's journal, so nothing was written to it. Name a new file.`,
+    `${escapeForTerminal(path)} holds something else than a cook's journal, so nothing was written to it. Name a new file.`,
   'journal.tooLong': ({ kind, maxBytes }: { kind: string; maxBytes: number }) =>
-    `One event (${kind}) was too long to be saved: more than ${bytesInWords(maxBytes)}. Say it in fewer words.`,
+    `One event (${escapeForTerminal(kind)}) was too long to be saved: more than ${bytesInWords(maxBytes)}. Say it in fewer words.`,
   'journal.full': ({ maxBytes }: { maxBytes: number }) =>
     `NOTHING IS BEING SAVED: this cook's journal has reached ${bytesInWords(maxBytes)}. The cook goes on, but what happens from now on is lost when the program ends.`,
   'journal.damaged': ({ lines, more }: { lines: readonly number[]; more: number }) =>

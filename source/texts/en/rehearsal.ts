@@ -191,7 +191,8 @@ export const rehearsalTexts = {
   'rehearsal.no-warnings': 'No warning was met.',
   'rehearsal.changes': 'What to change:',
 
-  'rehearsal.kept': (v: { id: string }) => `Reading by reading: kettlehand debrief ${v.id}`,
+  'rehearsal.kept': (v: { id: string }) =>
+    `Reading by reading: kettlehand debrief ${escapeForTerminal(v.id)}`,
   'rehearsal.change.unfinished': (v: { phase: string }) =>
     `It was left at ${v.phase}: what comes after it is not rehearsed yet.`,
   'rehearsal.change.unanswered': (v: { surprise: Name }) =>

@@ -20,7 +20,7 @@ export const typedTexts = {
   'typed.room': (v: { typed: string }) =>
     `${quotedBeginning(v.typed)} does not say how the room is. Type it like this: room 19c 60%.`,
   'typed.heat': (v: { typed: string; allowed: readonly string[]; nearest: string | null }, p: Printer) =>
-    `${quotedBeginning(v.typed)} is not on this knob. Type heat and one of ${p.list(v.allowed.map(escapeForTerminal))}${v.nearest === null ? '' : `; did you mean ${quotedBeginning(`heat ${v.nearest}`)}?`}.`,
+    `${quotedBeginning(v.typed)} is not on this knob. Type heat and one of ${p.list(v.allowed.map(escapeForTerminal))}${v.nearest === null ? '.' : `; did you mean ${quotedBeginning(`heat ${v.nearest}`)}?`}`,
   'typed.on-off': (v: { word: string }) =>
     `Is the ${v.word} on or off? Type "${v.word} on" or "${v.word} off".`,
   'typed.water': (v: { typed: string }) =>

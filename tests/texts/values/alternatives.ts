@@ -1,0 +1,45 @@
+import type { en } from '../../../source/texts/en.js';
+import type { Printer } from '../../../source/units/printer.js';
+
+type English = typeof en;
+type Inputs<Text> = Text extends (values: infer Values, printer: Printer) => string ? Values : never;
+
+/** For every sentence made of values: what each of its values can be, or whole sets of them where they go together. */
+export type Alternatives = {
+  readonly [Id in keyof English as English[Id] extends string ? never : Id]: Inputs<
+    English[Id]
+  > extends undefined
+    ? readonly [undefined]
+    :
+        | { readonly [Key in keyof Inputs<English[Id]>]-?: readonly Inputs<English[Id]>[Key][] }
+        | readonly Inputs<English[Id]>[];
+};
+
+type Fields = Readonly<Record<string, readonly unknown[]>>;
+
+const isWhole = (given: unknown): given is readonly unknown[] => Array.isArray(given);
+
+const most = 1000;
+
+/** Every combination; where they are too many, the first of each, varied in two places at a time. */
+export const combinations = (given: Fields | readonly unknown[]): readonly unknown[] => {
+  if (isWhole(given)) return given;
+  const fields = Object.entries(given);
+  const times = (from: readonly object[], [key, ways]: readonly [string, readonly unknown[]]) =>
+    from.flatMap((one) => ways.map((value) => ({ ...one, [key]: value })));
+  if (fields.reduce((product, [, ways]) => product * ways.length, 1) <= most)
+    return fields.reduce<readonly object[]>(times, [{}]);
+  const first = Object.fromEntries(fields.map(([key, ways]) => [key, ways[0]]));
+  return fields.flatMap((one, at) =>
+    fields.slice(at + 1).flatMap((other) => [one, other].reduce<readonly object[]>(times, [first])),
+  );
+};
+
+/** What somebody may have typed or named: nothing in it may reach a terminal as it stands. */
+export const typed = ['12 parsec', 'x\u001bc\u0007 "y"'];
+export const paths = ['/home/cook/mint.yaml', '/tmp/\u001bc\u0007'];
+export const names = ['hill-hall-ginger-pull', 'x\u001bc\u0007'];
+export const ids = ['2026-11-28-1500-mint-pull', 'x\u001bc\u0007'];
+export const texts = ['room got crowded', 'x\u001bc\u0007'];
+export const several = [['milk'], ['milk', 'x\u001bc\u0007', 'nuts']];
+export const severalOrNone = [[], ...several];
