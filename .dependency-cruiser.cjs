@@ -20,6 +20,23 @@ const rooms = [
 /** The first eight are pure: no clock, no file, no React, no process. */
 const pure = rooms.slice(0, 8);
 
+/** Packages that may be built into the program. */
+const builtIn = [
+  'd3-scale',
+  'd3-shape',
+  'env-paths',
+  'figlet',
+  'ink',
+  'ink-spinner',
+  'leven',
+  'numeric-quantity',
+  'react',
+  'react-dom',
+  'wrap-ansi',
+  'yaml',
+  'zod',
+];
+
 // Tests point the same rules at a small tree that breaks them (tests/fixtures/rooms).
 const root = process.env.ROOMS_ROOT ?? 'source';
 
@@ -45,7 +62,7 @@ module.exports = {
       from: { path: `^${root}/(${pure.join('|')})/` },
       to: {
         path: '(^|/)(node:)?(fs|os|process|child_process|timers|net|http|worker_threads|crypto)(/|$)|node_modules/(react|ink)',
-        dependencyTypes: ['core', 'npm'],
+        dependencyTypes: ['core', 'npm', 'npm-dev'],
       },
     },
     {
@@ -62,10 +79,15 @@ module.exports = {
       to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
     },
     {
-      name: 'not-to-dev',
+      name: 'chosen-packages',
+      comment: 'what is built into the program is named in this file; tools and test libraries are not',
       severity: 'error',
       from: { path: `^${root}/` },
-      to: { dependencyTypes: ['npm-dev', 'npm-no-pkg'], dependencyTypesNot: ['type-only'] },
+      to: {
+        path: 'node_modules/',
+        pathNot: `node_modules/(@types/)?(${builtIn.join('|')})/`,
+        dependencyTypesNot: ['type-only'],
+      },
     },
   ],
   options: {

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 
-// Prints what the shipped program is made of: every package that npm would install for its users, by licence, from the
-// lock file and the packages' own manifests. Ends with 1 where a licence is missing or one asks for more than a notice.
+// Prints what the shipped program is made of: every package whose code is built into it (dist/NOTICES.txt), by licence,
+// from the lock file and the packages' own manifests. Ends with 1 where a licence is missing or one asks for more than a
+// notice, or where npm would install something beside the program.
 const { packages } = JSON.parse(readFileSync('package-lock.json', 'utf8'));
 /** Those that ask for no more than their notice. */
 const free = new Set([
@@ -35,13 +36,20 @@ const licenceOf = (path, entry) => {
   return typeof said === 'object' ? (said?.type ?? 'unknown') : (said ?? 'unknown');
 };
 
+const built = new Set(
+  [...readFileSync('dist/NOTICES.txt', 'utf8').matchAll(/^(\S+ \d\S*) \(.*\)$/gm)].map(([, name]) => name),
+);
+
 const all = Object.entries(packages)
   .filter(([path]) => path.startsWith('node_modules/'))
   .map(([path, entry]) => ({
     name: path.slice(path.lastIndexOf('node_modules/') + 'node_modules/'.length),
     version: entry.version,
     licence: licenceOf(path, entry),
-    shipped: entry.dev !== true && entry.devOptional !== true,
+    shipped: built.has(
+      `${path.slice(path.lastIndexOf('node_modules/') + 'node_modules/'.length)} ${entry.version}`,
+    ),
+    installed: entry.dev !== true && entry.devOptional !== true,
     scripts: entry.hasInstallScript === true,
     pinned: typeof entry.integrity === 'string' && entry.integrity.startsWith('sha512-'),
   }));
@@ -54,7 +62,7 @@ const byLicence = (some) => {
 };
 
 const shipped = all.filter((one) => one.shipped);
-say(`${shipped.length} packages in the program, ${all.length - shipped.length} for working on it\n`);
+say(`${shipped.length} packages built into the program, ${all.length - shipped.length} for working on it\n`);
 for (const [licence, some] of byLicence(shipped))
   say(
     `${licence}: ${some
@@ -72,4 +80,6 @@ say(`without a checksum in the lock file: ${loose.map(({ name }) => name).join('
 
 const questionable = shipped.filter(({ licence }) => !isFree(licence));
 for (const { name, licence } of questionable) say(`look at the licence of ${name}: ${licence}`);
-process.exitCode = questionable.length > 0 ? 1 : 0;
+const beside = all.filter((one) => one.installed);
+say(`installed beside the program: ${beside.map(({ name }) => name).join(', ') || 'none'}`);
+process.exitCode = questionable.length > 0 || beside.length > 0 ? 1 : 0;

@@ -22,12 +22,13 @@ describe('the order of the rooms', () => {
     expect(code).toBe(0);
   });
 
-  it('is broken by a small tree in four ways, and each is named', async () => {
+  it('is broken by a small tree in five ways, and each is named', async () => {
     const { code, said } = await cruise('tests/fixtures/rooms');
     const tree = 'tests/fixtures/rooms';
     expect(said).toContain(`order-units: ${tree}/units/upside-down.ts → ${tree}/cook/candy.ts`);
     expect(said).toMatch(`pure-rooms: ${tree}/cook/candy.ts → `);
     expect(said).toContain(`screen-sees-no-physics: ${tree}/screen/nosy.ts → ${tree}/files/folder.ts`);
+    expect(said).toMatch(`chosen-packages: ${tree}/units/tool.ts → `);
     expect(said).toMatch(/no-circles: \S+\/(circle|other)\.ts/);
     // What is in order is not complained of.
     expect(said).not.toContain('right.ts');
