@@ -23,3 +23,6 @@ export const quotedLine = (line: string): string => {
   const shown = escapeForTerminal(line.trim());
   return `"${shown.length <= 32 ? shown : `${shown.slice(0, 32)}...`}"`;
 };
+
+/** What somebody wrote, without quotes: a name on a page, a word on a label. */
+export const own = (text: string): string => escapeForTerminal(text).trim();

@@ -8,9 +8,9 @@ export const spansWith = (to: string) => {
     /** The unit once where both have the same. */
     massSpan: (low: number, high: number, printer: Printer): string => {
       const [from, end] = [printer.grams(low), printer.grams(high)];
-      const [number, unit] = from.split(' ');
-      return end.split(' ').length === 2 && end.endsWith(` ${unit}`)
-        ? spanOf(number ?? from, end)
+      const gap = from.indexOf(' ');
+      return end.split(' ').length === 2 && end.endsWith(from.slice(gap))
+        ? spanOf(from.slice(0, gap), end)
         : spanOf(from, end);
     },
     percentSpan: ([low, high]: readonly [low: number, high: number], printer: Printer): string => {

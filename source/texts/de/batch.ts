@@ -5,7 +5,7 @@ import { comma } from './words.js';
 
 /** A share rounded down, so that what is said fits: "0,9". */
 const downTo = (share: number): string => comma(Math.floor(share * 100) / 100);
-const kilopascals = (pascal: number): string => `${comma((pascal / 1000).toFixed(1))} kPa`;
+export const kilopascals = (pascal: number): string => `${comma((pascal / 1000).toFixed(1))} kPa`;
 
 /** What is odd about a batch, and what to do. */
 export const deBatchNotes = {

@@ -1,11 +1,11 @@
 import { escapeForTerminal } from '../../units/escape.js';
+import { capital } from '../capital.js';
 import type { cardTexts } from '../en/card.js';
 import type { Translated } from '../texts.js';
 import { allergenWord, ingredientWord, stageWord } from './words.js';
 
 const named = (things: readonly string[]): string =>
   things.map((thing) => escapeForTerminal(ingredientWord(thing))).join(', ');
-const capital = (text: string): string => `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
 
 /** The card for the wall: what to go on by when the screen is dark. */
 export const deCard = {

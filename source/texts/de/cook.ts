@@ -1,14 +1,13 @@
-import { escapeForTerminal } from '../../units/escape.js';
+import { escapeForTerminal as shown } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { sentence } from '../capital.js';
 import type { cookTexts } from '../en/cook.js';
 import type { Translated } from '../texts.js';
 import { deHazards } from './hazards.js';
 import { allergenWord, amountIn, ingredientWord, stageAndTyped, stageWord } from './words.js';
 
-const shown = (text: string): string => escapeForTerminal(text);
 const readAgain = (seconds: number, p: Printer): string =>
   seconds < 8 ? 'jetzt wieder ablesen' : `in ${p.time(seconds)} wieder ablesen`;
-const sentence = (words: string): string => `${words[0]?.toUpperCase() ?? ''}${words.slice(1)}.`;
 
 /** Behind "Platte, ..." or "Schere ...": how a surface is made ready. */
 const greased = {
@@ -224,14 +223,14 @@ export const deCook = {
   'boil.last.shout': 'DABLEIBEN\nOFT ABLESEN',
   'boil.off.say': 'VOM HERD, jetzt: Topf herunter, auf den Untersetzer.',
   'boil.off.why': (v, p) => {
-    const stove: Readonly<Record<string, string>> = {
+    const stove = {
       gas: 'Gas hört sofort auf, aber die Hitze im Topf trägt es noch etwas weiter.',
       coil: 'Eine Kochplatte heizt ausgeschaltet weiter: am Knopf drehen reicht nicht.',
       'glass-ceramic': 'Glaskeramik heizt ausgeschaltet weiter: am Knopf drehen reicht nicht.',
       induction: 'Der Topfboden bleibt heiß und trägt es noch etwas weiter.',
     };
     const at = v.celsius === null ? '' : `${p.dial(v.celsius)}. `;
-    return `${at}${stove[v.stove] ?? ''} Zu kurz lässt sich nachkochen; zu weit nicht zurücknehmen.`;
+    return `${at}${stove[v.stove]} Zu kurz lässt sich nachkochen; zu weit nicht zurücknehmen.`;
   },
   'boil.off.shout': 'VOM HERD\nUNTERSETZER',
 

@@ -1,9 +1,7 @@
-import { escapeForTerminal } from '../../units/escape.js';
+import { escapeForTerminal as shown } from '../../units/escape.js';
 import type { cooksTexts } from '../en/cooks.js';
 import type { Translated } from '../texts.js';
 import { firmnessWord, handsWord, ingredientWord, stoveWord } from './words.js';
-
-const shown = (text: string): string => escapeForTerminal(text);
 
 type Fault = Parameters<(typeof cooksTexts)['cooks.import.bad']>[0]['fault'];
 

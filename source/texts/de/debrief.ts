@@ -1,16 +1,13 @@
-import { escapeForTerminal } from '../../units/escape.js';
+import { escapeForTerminal as shown } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { capital } from '../capital.js';
 import type { debriefTexts } from '../en/debrief.js';
+import { percentInBrackets, phaseTime } from '../measures.js';
 import type { Translated } from '../texts.js';
 import { deCooks } from './cooks.js';
 import { actCalled, deDebriefChanges, troubleCalled } from './debrief-changes.js';
 import { deLines } from './lines.js';
 import { firmnessWord, phaseWord, stageWord } from './words.js';
-
-type Pair = readonly [number, number];
-
-const shown = (text: string): string => escapeForTerminal(text);
-const capital = (text: string): string => `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
 
 const phaseTitles: Readonly<Record<string, string>> = {
   mix: 'Wiegen und mischen, kalt',
@@ -47,14 +44,6 @@ const signals: Readonly<Record<string, string>> = {
 };
 
 const orders: Readonly<Record<string, string>> = { right: 'richtig', wrong: 'falsch' };
-
-const minutes = (seconds: number, p: Printer): string =>
-  seconds < 20 ? p.time(seconds) : p.time(Math.max(30, seconds));
-
-const inBrackets = ([low, high]: Pair, p: Printer): string => {
-  const [from, to] = [p.percent(low), p.percent(high)];
-  return from === to ? '' : ` (${from.replace(/\s*%$/, '')}-${to})`;
-};
 
 /** What people reported, and what the program warned of by itself. */
 const wentWrong = ({ troubles, warnings }: { troubles: number; warnings: number }, p: Printer): string => {
@@ -173,7 +162,7 @@ export const deDebrief = {
     `irgendwo in ${p.dialSpan(...v.between)}, nach der Wasserprobe allein; der Zielbereich ist ${p.dialSpan(...v.window)}`,
   'debrief.moisture.label': 'Rest Wasser',
   'debrief.moisture': (v, p) =>
-    `etwa ${p.percent(v.moisture)}${inBrackets(v.between, p)}, aus dem Heißesten gerechnet`,
+    `etwa ${p.percent(v.moisture)}${percentInBrackets(v.between, p)}, aus dem Heißesten gerechnet`,
   'debrief.texture.label': 'Biss',
   'debrief.texture': (v, p) =>
     `${firmnessWord(v.firmness)}${v.range[0] === v.range[1] ? '' : ` (${firmnessWord(v.range[0])} bis ${firmnessWord(v.range[1])})`} bei ${p.degrees(v.room)}, gerechnet`,
@@ -213,7 +202,7 @@ export const deDebrief = {
 
   'debrief.phase.name': (v) => `${phaseWord(v.phase)}${v.times > 1 ? ` (${v.times}-mal)` : ''}`,
   'debrief.clock': (v, p) => p.clock(v.t),
-  'debrief.time': (v, p) => minutes(v.seconds, p),
+  'debrief.time': (v, p) => phaseTime(v.seconds, p),
   'debrief.time.exact': (v, p) => p.time(v.seconds),
   'debrief.span': (v, p) => p.about(v).replace(/^etwa /, ''),
   'debrief.nothing': '-',

@@ -1,7 +1,6 @@
 import type { farTexts } from '../en/far.js';
+import { passedMinutes } from '../measures.js';
 import type { Translated } from '../texts.js';
-
-const inMinutes = (seconds: number): number => Math.floor(seconds / 60);
 
 /** What is written for an eye two metres away, and around the curve. */
 export const deFar = {
@@ -11,14 +10,14 @@ export const deFar = {
   'key.plot': 'Kurve',
   'key.plot.close': 'Kurve zu',
 
-  'far.now': (v) => (v.ago < 60 ? `JETZT ${v.unit}` : `VOR ${inMinutes(v.ago)} MIN`),
+  'far.now': (v) => (v.ago < 60 ? `JETZT ${v.unit}` : `VOR ${passedMinutes(v.ago)} MIN`),
   'far.target': (v) => `ZIEL ${v.unit}`,
   'far.minutes': 'NOCH MIN',
   'far.hours': 'NOCH H',
   'far.seconds': 'NOCH S',
   'far.off': 'VOM HERD',
   'far.off.now': 'JETZT',
-  'far.middle': (v) => (v.ago < 60 ? `KERN ${v.unit}` : `VOR ${inMinutes(v.ago)} MIN`),
+  'far.middle': (v) => (v.ago < 60 ? `KERN ${v.unit}` : `VOR ${passedMinutes(v.ago)} MIN`),
   'far.middle.none': 'KERN ?',
   'far.limit': (v) => `HÄNDE UNTER ${v.unit}`,
   'far.due': 'FÄLLIG',

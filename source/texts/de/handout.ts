@@ -3,6 +3,7 @@ import { countedAmount, householdAmount, ounces, quarts } from '../../units/hous
 import type { Printer } from '../../units/printer.js';
 import type { handoutTexts } from '../en/handout.js';
 import { bothDegrees, bothLengths, bothSpans, scaleGrams } from '../en/handout-amounts.js';
+import { own } from '../quoted.js';
 import type { Translated } from '../texts.js';
 import { deLabels } from './labels.js';
 import { deLearned } from './learned.js';
@@ -10,7 +11,6 @@ import { allergenWord, comma, ingredientWord, stageWord } from './words.js';
 
 type Stage = Parameters<(typeof handoutTexts)['handout.drop']>[0]['stage'];
 
-const own = (text: string): string => escapeForTerminal(text).trim();
 const names = (items: readonly string[], p: Printer): string =>
   p.list(items.map((item) => own(ingredientWord(item))));
 const allergens = (items: readonly string[], p: Printer): string =>

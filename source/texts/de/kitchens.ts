@@ -1,22 +1,15 @@
 import { escapeForTerminal } from '../../units/escape.js';
-import type { TemperatureUnit } from '../../units/printer.js';
 import type {
   kitchenAskTexts,
   kitchenNoteTexts,
   kitchenProblemTexts,
   kitchenShowTexts,
 } from '../en/kitchens.js';
+import { hectopascals, shownOn } from '../measures.js';
 import { quoted } from '../quoted.js';
 import type { Translated } from '../texts.js';
+import { suggestion } from './recipes.js';
 import { heatWord, stoveWord, thermometerWord } from './words.js';
-
-const suggestion = (nearest: string | null): string => (nearest === null ? '' : ` Meintest du ${nearest}?`);
-
-/** A number as that thermometer shows it, whatever unit the person reads. */
-const shownOn = (shownCelsius: number, unit: TemperatureUnit): string =>
-  `${Math.round(unit === 'F' ? shownCelsius * 1.8 + 32 : shownCelsius)} °${unit}`;
-
-const hectopascals = (pascal: number): string => `${Math.round(pascal / 100)} hPa`;
 
 /** What is wrong with a kitchen file, or with an answer about a kitchen. */
 export const deKitchenProblems = {

@@ -1,9 +1,8 @@
-import { escapeForTerminal } from '../../units/escape.js';
 import type { labelTexts } from '../en/labels.js';
+import { own } from '../quoted.js';
 import type { Translated } from '../texts.js';
 import { allergenWord, comma, ingredientWord } from './words.js';
 
-const own = (text: string): string => escapeForTerminal(text).trim();
 const item = (name: string): string => own(ingredientWord(name));
 const shouted = (words: readonly string[]): string =>
   words.map((word) => own(allergenWord(word)).toUpperCase()).join(', ');

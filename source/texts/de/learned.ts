@@ -1,9 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
-import type { learnedTexts } from '../en/learned.js';
+import type { learnedTexts, Told } from '../en/learned.js';
 import type { Translated } from '../texts.js';
 import { heatWord } from './words.js';
-
-type Told = { cooks: number; date: string | null; by: 'cooks' | 'person' };
 
 const told = ({ cooks, date, by }: Told): string => {
   if (by === 'person') return date === null ? 'von dir gesagt' : `von dir gesagt am ${date}`;

@@ -1,18 +1,10 @@
 import { escapeForTerminal } from '../../units/escape.js';
-import type { planExplainTexts } from '../en/plan-explain.js';
+import type { Parts, planExplainTexts } from '../en/plan-explain.js';
 import type { Translated } from '../texts.js';
+import { kilopascals } from './batch.js';
 import { comma, firmnessWord, stoveWord } from './words.js';
 
 type Span = readonly [low: number, high: number];
-
-/** The parts of one explanation, in the order in which they are said. */
-type Parts = {
-  readonly formula: string;
-  readonly given: string;
-  readonly gives: string;
-  readonly source: string;
-  readonly known: string;
-};
 
 const entry = (title: string, { formula, given, gives, source, known }: Parts): string =>
   [
@@ -35,7 +27,6 @@ const degrees = (celsius: number): string =>
 const degreeSpan = ([low, high]: Span): string =>
   `${fixed(low, 1)} bis ${fixed(high, 1)} °C (${(low * 1.8 + 32).toFixed(0)} bis ${(high * 1.8 + 32).toFixed(0)} °F)`;
 const percentSpan = ([low, high]: Span): string => `${fixed(low * 100, 1)} bis ${fixed(high * 100, 1)} %`;
-const kilopascals = (pascal: number): string => `${fixed(pascal / 1000, 1)} kPa`;
 const grams = (value: number): string => `${value < 10 ? fixed(value, 1) : value.toFixed(0)} g`;
 
 const basisWords = {

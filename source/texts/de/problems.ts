@@ -1,13 +1,11 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { problemTexts } from '../en/problems.js';
 import type { FileTrouble } from '../file-trouble.js';
+import { bytesInWords } from '../measures.js';
 import type { Translated } from '../texts.js';
 import { deKitchenProblems } from './kitchens.js';
 import { deFiles, deRecipeProblems } from './recipes.js';
 import { deUnits } from './units.js';
-
-const bytesInWords = (bytes: number): string =>
-  bytes >= 1024 * 1024 ? `${Math.round(bytes / 1024 / 1024)} MB` : `${Math.round(bytes / 1024)} kB`;
 
 const troubleWords: Readonly<Record<FileTrouble, (code: string) => string>> = {
   full: () => 'die Festplatte ist voll',

@@ -21,7 +21,8 @@ import {
 
 const oneOf = (allowed: readonly string[]): string =>
   allowed.length < 2 ? allowed.join('') : `${allowed.slice(0, -1).join(', ')} oder ${allowed.at(-1)}`;
-const suggestion = (nearest: string | null): string => (nearest === null ? '' : ` Meintest du ${nearest}?`);
+export const suggestion = (nearest: string | null): string =>
+  nearest === null ? '' : ` Meintest du ${nearest}?`;
 const span = (low: number, high: number, unit: string): string =>
   `${low} bis ${high}${unit === '' ? '' : ` ${unit}`}`;
 const named = (items: readonly string[], printer: Printer): string =>

@@ -1,7 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
-import type { Printer } from '../../units/printer.js';
 import { wallTime } from '../../units/wall-clock.js';
 import type { runSheetTexts } from '../en/run-sheet.js';
+import { toTheMinute } from '../measures.js';
 import { quotedUpTo } from '../quoted.js';
 import type { Translated } from '../texts.js';
 import { stageWord } from './words.js';
@@ -10,7 +10,6 @@ const quoted = quotedUpTo(40);
 
 type Spread = { readonly low: number; readonly typical: number; readonly high: number };
 
-const minutesOf = (seconds: number, p: Printer): string => p.time(Math.round(seconds / 60) * 60);
 const spanOf = ({ low, high }: Pick<Spread, 'low' | 'high'>): string =>
   Math.round(low / 60) === Math.round(high / 60)
     ? `${Math.round(low / 60)} min`
@@ -28,15 +27,15 @@ export const deRunSheet = {
   'run.lead': (v, p) =>
     [
       `Bereitstellen um ${wallTime(v.setOut, v.twelve)}; das letzte Stück ist gegen ${wallTime(v.end, v.twelve)} eingewickelt.`,
-      `Die letzten ${minutesOf(v.spareSeconds, p)} vor dem Ziehen bleiben frei.`,
+      `Die letzten ${toTheMinute(v.spareSeconds, p)} vor dem Ziehen bleiben frei.`,
       ...(v.crew === 'several' && v.everySeconds !== null
         ? [
-            `${v.batches} Ansätze auf einem Herd, im Abstand von ${minutesOf(v.everySeconds, p)}: zwei Erwachsene, einer, der nichts tut als den Topf, und einer an der Platte, und Hände, die einwickeln.`,
+            `${v.batches} Ansätze auf einem Herd, im Abstand von ${toTheMinute(v.everySeconds, p)}: zwei Erwachsene, einer, der nichts tut als den Topf, und einer an der Platte, und Hände, die einwickeln.`,
           ]
         : []),
       ...(v.crew === 'alone' && v.everySeconds !== null
         ? [
-            `${v.batches} Ansätze für ein Paar Hände, im Abstand von ${minutesOf(v.everySeconds, p)}: der Topf bleibt nie allein, also geschieht nichts anderes, bis ein Ansatz geschnitten ist, und der nächste wird gemischt, wenn dieser eingewickelt ist. Der Topf wird gewaschen, während die Stücke ruhen.`,
+            `${v.batches} Ansätze für ein Paar Hände, im Abstand von ${toTheMinute(v.everySeconds, p)}: der Topf bleibt nie allein, also geschieht nichts anderes, bis ein Ansatz geschnitten ist, und der nächste wird gemischt, wenn dieser eingewickelt ist. Der Topf wird gewaschen, während die Stücke ruhen.`,
           ]
         : []),
       ...(v.crew === 'alone'
@@ -48,7 +47,7 @@ export const deRunSheet = {
       ? 'Zeiten: was diese Küche gezeigt hat, und das Übliche, wo sie nichts gezeigt hat.'
       : 'Zeiten: das Übliche, und fürs Kochen die Wärme dieses Ansatzes über einem Haushaltsherd. Der Herd entscheidet: geh nach dem, was geschieht.',
   'run.short-notice': ({ late, soonest }, p) =>
-    `Das Bereitstellen hätte vor ${minutesOf(late, p)} beginnen sollen. Beginn jetzt, wenn alles zur Hand ist, oder zieh um ${wallTime(soonest.at, soonest.twelve)}.`,
+    `Das Bereitstellen hätte vor ${toTheMinute(late, p)} beginnen sollen. Beginn jetzt, wenn alles zur Hand ist, oder zieh um ${wallTime(soonest.at, soonest.twelve)}.`,
   'run.batch': ({ batch }) => `Ansatz ${batch}`,
   'run.at': ({ at, twelve }) => wallTime(at, twelve),
   'run.between': ({ from, to, twelve }) =>
@@ -128,16 +127,16 @@ export const deRunSheet = {
   'run.late.never': 'Nie: mehr Hitze für die letzten Grade, oder Hände, bevor der Kern gemessen ist.',
   'run.early': 'Früher: lass es gefaltet und zugedeckt auf der Platte, und miss vor den Händen noch einmal.',
   'run.alone': (v, p) =>
-    `Allein: ein Paar Hände kann nicht einwickeln oder ziehen neben einem Topf, der nie allein bleibt. Die Ansätze liegen dann ${minutesOf(v.apartSeconds, p)} auseinander und enden gegen ${wallTime(v.end, v.twelve)}; --alone druckt dieses Blatt.`,
+    `Allein: ein Paar Hände kann nicht einwickeln oder ziehen neben einem Topf, der nie allein bleibt. Die Ansätze liegen dann ${toTheMinute(v.apartSeconds, p)} auseinander und enden gegen ${wallTime(v.end, v.twelve)}; --alone druckt dieses Blatt.`,
   'run.with-help': (v, p) =>
-    `Mit einem zweiten Erwachsenen und jemandem, der einwickelt: ${minutesOf(v.apartSeconds, p)} Abstand, Ende gegen ${wallTime(v.end, v.twelve)}.`,
+    `Mit einem zweiten Erwachsenen und jemandem, der einwickelt: ${toTheMinute(v.apartSeconds, p)} Abstand, Ende gegen ${wallTime(v.end, v.twelve)}.`,
 
   'run.bad.time': ({ found }) =>
     `${quoted(found)} ist keine Uhrzeit. Tipp zum Beispiel --at 15:00, --at 3:30pm, --at "tomorrow 15:00" oder --at "2026-11-28 15:00".`,
   'run.bad.past': ({ ago, ...pull }, p) =>
-    `${wallTime(pull.at, pull.twelve)} ${ago < 90 ? 'ist jetzt' : `war vor ${minutesOf(ago, p)}`}. Für einen anderen Tag tipp zum Beispiel --at "tomorrow ${wallTime(pull.at, pull.twelve)}" (morgen).`,
+    `${wallTime(pull.at, pull.twelve)} ${ago < 90 ? 'ist jetzt' : `war vor ${toTheMinute(ago, p)}`}. Für einen anderen Tag tipp zum Beispiel --at "tomorrow ${wallTime(pull.at, pull.twelve)}" (morgen).`,
   'run.bad.too-soon': ({ away, needs, soonest, ...pull }, p) =>
-    `${wallTime(pull.at, pull.twelve)} ist in ${minutesOf(away, p)}, und vom kalten Topf bis zum Ziehen dauert es mindestens ${minutesOf(needs, p)}. Tipp --at "${soonest.tomorrow ? 'tomorrow ' : ''}${wallTime(soonest.at, soonest.twelve)}" oder später, oder zieh einen Ansatz, der vorher gegossen wurde.`,
+    `${wallTime(pull.at, pull.twelve)} ist in ${toTheMinute(away, p)}, und vom kalten Topf bis zum Ziehen dauert es mindestens ${toTheMinute(needs, p)}. Tipp --at "${soonest.tomorrow ? 'tomorrow ' : ''}${wallTime(soonest.at, soonest.twelve)}" oder später, oder zieh einen Ansatz, der vorher gegossen wurde.`,
   'run.bad.batches': ({ found, most }) =>
     `--batches braucht eine ganze Zahl von 1 bis ${most}, und ${quoted(found)} ist keine. Tipp zum Beispiel --batches 2.`,
   'run.bad.alone': ({ option }) =>

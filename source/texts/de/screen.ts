@@ -1,9 +1,7 @@
-import { escapeForTerminal } from '../../units/escape.js';
+import { escapeForTerminal as shown } from '../../units/escape.js';
 import type { screenTexts } from '../en/screen.js';
 import type { Translated } from '../texts.js';
 import { eventWord, wordMeant } from './words.js';
-
-const shown = (text: string): string => escapeForTerminal(text);
 
 /** What the full-screen console says of itself. Typed words stay English, with what they mean beside them. */
 export const deScreen = {

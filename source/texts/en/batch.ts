@@ -5,7 +5,7 @@ type Span = readonly [low: number, high: number];
 
 /** A share rounded down, so that what is said fits: "0.9". */
 const downTo = (share: number): string => String(Math.floor(share * 100) / 100);
-const kilopascals = (pascal: number): string => `${(pascal / 1000).toFixed(1)} kPa`;
+export const kilopascals = (pascal: number): string => `${(pascal / 1000).toFixed(1)} kPa`;
 
 /** What is odd about a batch, and what to do. */
 export const batchNoteTexts = {

@@ -1,5 +1,6 @@
-import { escapeForTerminal } from '../../units/escape.js';
+import { escapeForTerminal as shown } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { sentence } from '../capital.js';
 import { hazardTexts } from './hazards.js';
 
 type Fat = 'butter' | 'oil' | 'starch' | 'dry';
@@ -10,8 +11,6 @@ type Whose = 'bare' | 'visitors' | 'gloved' | 'children';
 
 const readAgain = (seconds: number, p: Printer): string =>
   seconds < 8 ? 'read again now' : `read again in ${p.time(seconds)}`;
-const sentence = (words: string): string => `${words[0]?.toUpperCase() ?? ''}${words.slice(1)}.`;
-const shown = (text: string): string => escapeForTerminal(text);
 
 const greased: Readonly<Record<Fat, string>> = {
   butter: 'buttered',
@@ -31,6 +30,13 @@ const whoseHands: Readonly<Record<Whose, string>> = {
   gloved: 'cotton under nitrile gloves',
   children: "children's hands",
 };
+/** What each stove does after the pot has left it. */
+const carriesOn = {
+  gas: "Gas stops at once, but the pot's own heat carries it a little further.",
+  coil: 'A coil goes on heating after it is off: turning the knob is not enough.',
+  'glass-ceramic': 'The glass goes on heating after it is off: turning the knob is not enough.',
+  induction: "The pot's base stays hot and carries it a little further.",
+} as const;
 const allergenLine = (v: Allergens, p: Printer): string => {
   const parts = [
     v.contains.length > 0 ? `contains ${p.list(v.contains.map(shown))}` : 'no known allergen in the recipe',
@@ -233,17 +239,11 @@ export const cookTexts = {
   'boil.last.shout': 'STAY THERE\nREAD OFTEN',
   'boil.off.say': 'OFF THE HEAT now: pot off the ring, onto the trivet.',
   'boil.off.why': (
-    v: { celsius: number | null; stove: string; windowCelsius: readonly [number, number] },
+    v: { celsius: number | null; stove: keyof typeof carriesOn; windowCelsius: readonly [number, number] },
     p: Printer,
   ) => {
-    const stove: Readonly<Record<string, string>> = {
-      gas: "Gas stops at once, but the pot's own heat carries it a little further.",
-      coil: 'A coil goes on heating after it is off: turning the knob is not enough.',
-      'glass-ceramic': 'The glass goes on heating after it is off: turning the knob is not enough.',
-      induction: "The pot's base stays hot and carries it a little further.",
-    };
     const at = v.celsius === null ? '' : `${p.dial(v.celsius)}. `;
-    return `${at}${stove[v.stove] ?? ''} Short of the mark can be reheated; past it cannot be undone.`;
+    return `${at}${carriesOn[v.stove]} Short of the mark can be reheated; past it cannot be undone.`;
   },
   'boil.off.shout': 'OFF THE HEAT\nTO TRIVET',
 

@@ -1,7 +1,5 @@
-import { escapeForTerminal } from '../../units/escape.js';
+import { escapeForTerminal as shown } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
-
-const shown = (text: string): string => escapeForTerminal(text);
 
 type Fault = 'not ours' | 'newer' | 'cut off' | 'longer' | 'changed' | 'no cook';
 

@@ -1,13 +1,12 @@
-import { escapeForTerminal } from '../../units/escape.js';
+import { escapeForTerminal as shown } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { capital } from '../capital.js';
+import { percentInBrackets, phaseTime } from '../measures.js';
 import { cooksTexts } from './cooks.js';
 import { actWord, debriefChangeTexts, troubleName } from './debrief-changes.js';
 
 type Pair = readonly [number, number];
 type Spread = { readonly low: number; readonly typical: number; readonly high: number };
-
-const shown = (text: string): string => escapeForTerminal(text);
-const capital = (text: string): string => `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
 
 const phaseTitles: Readonly<Record<string, string>> = {
   mix: 'Weigh and mix, cold',
@@ -31,17 +30,6 @@ const verdicts: Readonly<Record<string, string>> = {
   again: 'unsure',
 };
 
-const minutes = (seconds: number, p: Printer): string =>
-  seconds < 20 ? p.time(seconds) : p.time(Math.max(30, seconds));
-
-const inBrackets = ([low, high]: Pair, p: Printer): string => {
-  const [from, to] = [p.percent(low), p.percent(high)];
-  return from === to ? '' : ` (${from.replace(/\s*%$/, '')}-${to})`;
-};
-
-const gramsEach = (value: number, p: Printer): string => p.grams(value);
-
-/** The debrief: what happened in a cook. */
 /** What people reported, and what the program warned of by itself. */
 const wentWrong = ({ troubles, warnings }: { troubles: number; warnings: number }, p: Printer): string => {
   const reported =
@@ -49,6 +37,7 @@ const wentWrong = ({ troubles, warnings }: { troubles: number; warnings: number 
   return warnings === 0 ? reported : `${reported}, ${p.count(warnings, 'warning', 'warnings')} raised`;
 };
 
+/** The debrief: what happened in a cook. */
 export const debriefTexts = {
   ...debriefChangeTexts,
   ...cooksTexts,
@@ -187,7 +176,7 @@ export const debriefTexts = {
     `somewhere in ${p.dialSpan(...v.between)} by cold water alone; the window is ${p.dialSpan(...v.window)}`,
   'debrief.moisture.label': 'Water left',
   'debrief.moisture': (v: { moisture: number; between: Pair }, p: Printer) =>
-    `about ${p.percent(v.moisture)}${inBrackets(v.between, p)}, computed from the hottest`,
+    `about ${p.percent(v.moisture)}${percentInBrackets(v.between, p)}, computed from the hottest`,
   'debrief.texture.label': 'Texture',
   'debrief.texture': (v: { firmness: string; range: readonly [string, string]; room: number }, p: Printer) =>
     `${v.firmness}${v.range[0] === v.range[1] ? '' : ` (${v.range[0]} to ${v.range[1]})`} at ${p.degrees(v.room)}, computed`,
@@ -201,12 +190,12 @@ export const debriefTexts = {
     v: { counted: number; expected: Spread; mean: number | null; wanted: number },
     p: Printer,
   ) =>
-    `${v.counted}, expected ${v.expected.low}-${v.expected.high}${v.mean === null ? '' : `; ${gramsEach(v.mean, p)} each, ${gramsEach(v.wanted, p)} wanted`}`,
+    `${v.counted}, expected ${v.expected.low}-${v.expected.high}${v.mean === null ? '' : `; ${p.grams(v.mean)} each, ${p.grams(v.wanted)} wanted`}`,
   'debrief.pieces.none': (v: { expected: Spread; mean: number | null; wanted: number }, p: Printer) =>
-    `not counted; ${v.expected.low}-${v.expected.high} was expected${v.mean === null ? '' : `; ${gramsEach(v.mean, p)} each, ${gramsEach(v.wanted, p)} wanted`}`,
+    `not counted; ${v.expected.low}-${v.expected.high} was expected${v.mean === null ? '' : `; ${p.grams(v.mean)} each, ${p.grams(v.wanted)} wanted`}`,
   'debrief.spread.label': 'Spread',
   'debrief.spread': (v: { between: Pair; handfuls: number; variation: number | null }, p: Printer) =>
-    `${v.handfuls} handfuls averaged ${gramsEach(v.between[0], p)} to ${gramsEach(v.between[1], p)} a piece${v.variation === null ? '; a third tells how single pieces vary' : `; single pieces vary by about ${p.percent(v.variation)}`}`,
+    `${v.handfuls} handfuls averaged ${p.grams(v.between[0])} to ${p.grams(v.between[1])} a piece${v.variation === null ? '; a third tells how single pieces vary' : `; single pieces vary by about ${p.percent(v.variation)}`}`,
   'debrief.spread.none': 'not known: weigh a few handfuls of ten ("weigh 70g of 10"), three or more',
 
   'debrief.column.phase': 'phase',
@@ -231,7 +220,7 @@ export const debriefTexts = {
   'debrief.phase.name': (v: { phase: string; times: number }) =>
     `${v.phase}${v.times > 1 ? ` (${v.times} times)` : ''}`,
   'debrief.clock': (v: { t: number }, p: Printer) => p.clock(v.t),
-  'debrief.time': (v: { seconds: number }, p: Printer) => minutes(v.seconds, p),
+  'debrief.time': (v: { seconds: number }, p: Printer) => phaseTime(v.seconds, p),
   'debrief.time.exact': (v: { seconds: number }, p: Printer) => p.time(v.seconds),
   'debrief.span': (v: Spread, p: Printer) => p.about(v).replace(/^about /, ''),
   'debrief.nothing': '-',

@@ -1,5 +1,4 @@
-const inMinutes = (seconds: number): number => Math.floor(seconds / 60);
-
+import { passedMinutes } from '../measures.js';
 /**
  * What is written for an eye two metres away, and around the curve. `far.*` is written in block letters where there is
  * room: capitals, as short as they can be.
@@ -12,7 +11,7 @@ export const farTexts = {
   'key.plot.close': 'close curve',
 
   'far.now': (v: { ago: number; unit: string }) =>
-    v.ago < 60 ? `NOW ${v.unit}` : `${inMinutes(v.ago)} MIN AGO`,
+    v.ago < 60 ? `NOW ${v.unit}` : `${passedMinutes(v.ago)} MIN AGO`,
   'far.target': (v: { unit: string }) => `TARGET ${v.unit}`,
   'far.minutes': 'MIN TO GO',
   'far.hours': 'H TO GO',
@@ -20,7 +19,7 @@ export const farTexts = {
   'far.off': 'OFF IT',
   'far.off.now': 'NOW',
   'far.middle': (v: { ago: number; unit: string }) =>
-    v.ago < 60 ? `MIDDLE ${v.unit}` : `${inMinutes(v.ago)} MIN AGO`,
+    v.ago < 60 ? `MIDDLE ${v.unit}` : `${passedMinutes(v.ago)} MIN AGO`,
   'far.middle.none': 'MIDDLE ?',
   'far.limit': (v: { unit: string }) => `HANDS BELOW ${v.unit}`,
   'far.due': 'DUE',

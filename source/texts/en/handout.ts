@@ -1,6 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import { type Amount, countedAmount, householdAmount, ounces, quarts } from '../../units/household.js';
 import type { Printer } from '../../units/printer.js';
+import { own } from '../quoted.js';
 import { bothDegrees, bothLengths, bothSpans, scaleGrams } from './handout-amounts.js';
 import { labelTexts } from './labels.js';
 import { learnedTexts } from './learned.js';
@@ -17,7 +18,6 @@ type ColdWaterOutcome =
 
 type Grease = 'butter' | 'oil' | 'starch' | 'dry';
 
-const own = (text: string): string => escapeForTerminal(text).trim();
 const names = (items: readonly string[], p: Printer): string => p.list(items.map(own));
 
 const onHands: Readonly<Record<Grease, string>> = {

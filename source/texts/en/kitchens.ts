@@ -1,14 +1,8 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer, TemperatureUnit } from '../../units/printer.js';
+import { hectopascals, shownOn } from '../measures.js';
 import { quoted } from '../quoted.js';
-
-const suggestion = (nearest: string | null): string => (nearest === null ? '' : ` Did you mean ${nearest}?`);
-
-/** A number as that thermometer shows it, whatever unit the person reads. */
-const shownOn = (shownCelsius: number, unit: TemperatureUnit): string =>
-  `${Math.round(unit === 'F' ? shownCelsius * 1.8 + 32 : shownCelsius)} °${unit}`;
-
-const hectopascals = (pascal: number): string => `${Math.round(pascal / 100)} hPa`;
+import { suggestion } from './recipes.js';
 
 type Shown = { id: string; shown: number; unit: TemperatureUnit };
 

@@ -1,7 +1,6 @@
-import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { own } from '../quoted.js';
 
-const own = (text: string): string => escapeForTerminal(text).trim();
 const shouted = (words: readonly string[]): string => words.map((word) => own(word).toUpperCase()).join(', ');
 
 type Listed = {

@@ -1,7 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 
-type Told = { cooks: number; date: string | null; by: 'cooks' | 'person' };
+export type Told = { cooks: number; date: string | null; by: 'cooks' | 'person' };
 
 const cooksWord = (cooks: number): string => (cooks === 1 ? '1 cook' : `${cooks} cooks`);
 

@@ -1,10 +1,11 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { kilopascals } from './batch.js';
 
 type Span = readonly [low: number, high: number];
 
 /** The parts of one explanation, in the order in which they are said. */
-type Parts = {
+export type Parts = {
   readonly formula: string;
   readonly given: string;
   readonly gives: string;
@@ -33,7 +34,6 @@ const degreeSpan = ([low, high]: Span): string =>
   `${low.toFixed(1)} to ${high.toFixed(1)} °C (${(low * 1.8 + 32).toFixed(0)} to ${(high * 1.8 + 32).toFixed(0)} °F)`;
 const percentSpan = ([low, high]: Span): string =>
   `${(low * 100).toFixed(1)} to ${(high * 100).toFixed(1)} %`;
-const kilopascals = (pascal: number): string => `${(pascal / 1000).toFixed(1)} kPa`;
 const grams = (value: number): string => `${value < 10 ? value.toFixed(1) : value.toFixed(0)} g`;
 
 /** `plan --explain`: formula, inputs, result, source and uncertainty of every number. Always SI, Fahrenheit beside it. */

@@ -1,13 +1,11 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { FileTrouble } from '../file-trouble.js';
+import { bytesInWords } from '../measures.js';
 import { kitchenProblemTexts } from './kitchens.js';
 import { fileTexts, recipeProblemTexts } from './recipes.js';
 import { unitTexts } from './units.js';
 
 type TroubleAt = { path: string; trouble: FileTrouble; code: string };
-
-const bytesInWords = (bytes: number): string =>
-  bytes >= 1024 * 1024 ? `${Math.round(bytes / 1024 / 1024)} MB` : `${Math.round(bytes / 1024)} kB`;
 
 const troubleWords: Readonly<Record<FileTrouble, (code: string) => string>> = {
   full: () => 'the disk is full',

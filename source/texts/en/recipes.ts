@@ -4,7 +4,8 @@ import { quoted } from '../quoted.js';
 
 const oneOf = (allowed: readonly string[]): string =>
   allowed.length < 2 ? allowed.join('') : `${allowed.slice(0, -1).join(', ')} or ${allowed.at(-1)}`;
-const suggestion = (nearest: string | null): string => (nearest === null ? '' : ` Did you mean ${nearest}?`);
+export const suggestion = (nearest: string | null): string =>
+  nearest === null ? '' : ` Did you mean ${nearest}?`;
 const span = (low: number, high: number, unit: string): string =>
   `${low} to ${high}${unit === '' ? '' : ` ${unit}`}`;
 

@@ -1,6 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 import { wallTime } from '../../units/wall-clock.js';
+import { toTheMinute } from '../measures.js';
 import { quotedUpTo } from '../quoted.js';
 
 const quoted = quotedUpTo(40);
@@ -10,7 +11,6 @@ type Spread = { readonly low: number; readonly typical: number; readonly high: n
 /** Seconds since midnight of the day of the pulling, and whether people here say am and pm. */
 type At = { readonly at: number; readonly twelve: boolean };
 
-const minutesOf = (seconds: number, p: Printer): string => p.time(Math.round(seconds / 60) * 60);
 const spanOf = ({ low, high }: Pick<Spread, 'low' | 'high'>): string =>
   Math.round(low / 60) === Math.round(high / 60)
     ? `${Math.round(low / 60)} min`
@@ -39,15 +39,15 @@ export const runSheetTexts = {
   ) =>
     [
       `Set out at ${wallTime(v.setOut, v.twelve)}; the last piece is wrapped near ${wallTime(v.end, v.twelve)}.`,
-      `The last ${minutesOf(v.spareSeconds, p)} before the pulling are kept free.`,
+      `The last ${toTheMinute(v.spareSeconds, p)} before the pulling are kept free.`,
       ...(v.crew === 'several' && v.everySeconds !== null
         ? [
-            `${v.batches} batches on one hob, ${minutesOf(v.everySeconds, p)} apart: two adults, one who does nothing but the pot and one at the slab, and hands that wrap.`,
+            `${v.batches} batches on one hob, ${toTheMinute(v.everySeconds, p)} apart: two adults, one who does nothing but the pot and one at the slab, and hands that wrap.`,
           ]
         : []),
       ...(v.crew === 'alone' && v.everySeconds !== null
         ? [
-            `${v.batches} batches for one pair of hands, ${minutesOf(v.everySeconds, p)} apart: the pot is never left, so nothing else is done until a batch is cut, and the next is mixed when this one is wrapped. The pot is washed while the pieces rest.`,
+            `${v.batches} batches for one pair of hands, ${toTheMinute(v.everySeconds, p)} apart: the pot is never left, so nothing else is done until a batch is cut, and the next is mixed when this one is wrapped. The pot is washed while the pieces rest.`,
           ]
         : []),
       ...(v.crew === 'alone'
@@ -59,7 +59,7 @@ export const runSheetTexts = {
       ? 'Times: what this kitchen showed, and what is usual where it has shown nothing.'
       : 'Times: what is usual, and for the boil the heat of this batch over a home burner. The hob decides: go by what happens.',
   'run.short-notice': ({ late, soonest }: { late: number; soonest: At }, p: Printer) =>
-    `Setting out should have begun ${minutesOf(late, p)} ago. Begin now with everything at hand, or have the pulling at ${wallTime(soonest.at, soonest.twelve)}.`,
+    `Setting out should have begun ${toTheMinute(late, p)} ago. Begin now with everything at hand, or have the pulling at ${wallTime(soonest.at, soonest.twelve)}.`,
   'run.batch': ({ batch }: { batch: number }) => `batch ${batch}`,
   'run.at': ({ at, twelve }: At) => wallTime(at, twelve),
   'run.between': ({ from, to, twelve }: { from: number; to: number; twelve: boolean }) =>
@@ -138,14 +138,14 @@ export const runSheetTexts = {
   'run.late.never': 'Never: a hotter ring for the last degrees, or hands before the middle is measured.',
   'run.early': 'Early: leave it folded on the slab, covered, and measure it again before hands.',
   'run.alone': (v: { apartSeconds: number; end: number; twelve: boolean }, p: Printer) =>
-    `Alone: one pair of hands cannot wrap or pull beside a pot that is never left. The batches then stand ${minutesOf(v.apartSeconds, p)} apart and end near ${wallTime(v.end, v.twelve)}; --alone prints that sheet.`,
+    `Alone: one pair of hands cannot wrap or pull beside a pot that is never left. The batches then stand ${toTheMinute(v.apartSeconds, p)} apart and end near ${wallTime(v.end, v.twelve)}; --alone prints that sheet.`,
   'run.with-help': (v: { apartSeconds: number; end: number; twelve: boolean }, p: Printer) =>
-    `With a second adult and somebody who wraps: ${minutesOf(v.apartSeconds, p)} apart, ended near ${wallTime(v.end, v.twelve)}.`,
+    `With a second adult and somebody who wraps: ${toTheMinute(v.apartSeconds, p)} apart, ended near ${wallTime(v.end, v.twelve)}.`,
 
   'run.bad.time': ({ found }: { found: string }) =>
     `${quoted(found)} is no time of day. Type for example --at 15:00, --at 3:30pm, --at "tomorrow 15:00" or --at "2026-11-28 15:00".`,
   'run.bad.past': ({ ago, ...pull }: At & { ago: number }, p: Printer) =>
-    `${wallTime(pull.at, pull.twelve)} ${ago < 90 ? 'is now' : `was ${minutesOf(ago, p)} ago`}. For another day type for example --at "tomorrow ${wallTime(pull.at, pull.twelve)}".`,
+    `${wallTime(pull.at, pull.twelve)} ${ago < 90 ? 'is now' : `was ${toTheMinute(ago, p)} ago`}. For another day type for example --at "tomorrow ${wallTime(pull.at, pull.twelve)}".`,
   'run.bad.too-soon': (
     {
       away,
@@ -155,7 +155,7 @@ export const runSheetTexts = {
     }: At & { away: number; needs: number; soonest: At & { tomorrow: boolean } },
     p: Printer,
   ) =>
-    `${wallTime(pull.at, pull.twelve)} is ${minutesOf(away, p)} away, and from the cold pot to the pulling it takes ${minutesOf(needs, p)} at the quickest. Type --at "${soonest.tomorrow ? 'tomorrow ' : ''}${wallTime(soonest.at, soonest.twelve)}" or later, or pull a batch that was poured before.`,
+    `${wallTime(pull.at, pull.twelve)} is ${toTheMinute(away, p)} away, and from the cold pot to the pulling it takes ${toTheMinute(needs, p)} at the quickest. Type --at "${soonest.tomorrow ? 'tomorrow ' : ''}${wallTime(soonest.at, soonest.twelve)}" or later, or pull a batch that was poured before.`,
   'run.bad.batches': ({ found, most }: { found: string; most: number }) =>
     `--batches needs a whole number from 1 to ${most}, and ${quoted(found)} is none. Type for example --batches 2.`,
   'run.bad.alone': ({ option }: { option: string }) =>

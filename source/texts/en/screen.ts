@@ -1,7 +1,5 @@
-import { escapeForTerminal } from '../../units/escape.js';
+import { escapeForTerminal as shown } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
-
-const shown = (text: string): string => escapeForTerminal(text);
 
 /** What the full-screen console says of itself: keys, panels, notices. What a cook is told is not here. */
 export const screenTexts = {

@@ -36,7 +36,7 @@ export const combinations = (given: Fields | readonly unknown[]): readonly unkno
 };
 
 /** What somebody may have typed or named: nothing in it may reach a terminal as it stands. */
-export const typed = ['12 parsec', 'x\u001bc\u0007 "y"'];
+export const typed = ['12 parsec', 'x\u001bc\u0007 "y"', 'mint pull '.repeat(8)];
 export const paths = ['/home/cook/mint.yaml', '/tmp/\u001bc\u0007'];
 export const names = ['hill-hall-ginger-pull', 'x\u001bc\u0007'];
 export const ids = ['2026-11-28-1500-mint-pull', 'x\u001bc\u0007'];

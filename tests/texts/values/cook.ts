@@ -36,7 +36,7 @@ export const cookValues = {
     nextSeconds: [null, 5, 40, 95, 4200],
     takeOffCelsius: [121.4],
     feels: ['hard ball'],
-    testSeconds: [5, 40, 95, 4200],
+    testSeconds: [0, 40, 95],
   },
   'boil.still.why': {
     late: [false, true],
@@ -44,7 +44,7 @@ export const cookValues = {
     nextSeconds: [null, 5, 40, 95, 4200],
     takeOffCelsius: [121.4],
     feels: ['hard ball'],
-    testSeconds: [5, 40, 95, 4200],
+    testSeconds: [0, 40, 95],
   },
   'boil.next.test': { nearCelsius: [121.4], takeOffCelsius: [121.4], feels: ['hard ball'] },
   'boil.last.say': {
@@ -53,7 +53,7 @@ export const cookValues = {
     nextSeconds: [null, 5, 40, 95, 4200],
     takeOffCelsius: [121.4],
     feels: ['hard ball'],
-    testSeconds: [5, 40, 95, 4200],
+    testSeconds: [0, 40, 95],
   },
   'boil.last.why': {
     late: [false, true],
@@ -61,7 +61,7 @@ export const cookValues = {
     nextSeconds: [null, 5, 40, 95, 4200],
     takeOffCelsius: [121.4],
     feels: ['hard ball'],
-    testSeconds: [5, 40, 95, 4200],
+    testSeconds: [0, 40, 95],
   },
   'boil.off.why': {
     celsius: [null, 121.4],
