@@ -25,6 +25,8 @@ export type DoubtReason =
 export type Doubt = Reading & {
   readonly of: 'syrup' | 'middle';
   readonly because: DoubtReason;
+  /** When the first of the readings came that say the same. */
+  readonly since: number;
   /** What it would be on the other scale, true Celsius, when that fits. */
   readonly otherScaleCelsius: number | null;
   readonly asks: boolean;

@@ -13,7 +13,7 @@ import type { ColdWaterTest, Cook, Reading } from './cook.js';
 import type { CookEvent, Stamp } from './event.js';
 import { mostLeftAlone } from './hazards/stalled.js';
 import { potIsOff } from './phases/phase.js';
-import { bearsOut, understand } from './readings.js';
+import { isBorneOut, saysTheSame, understand } from './readings.js';
 import { feltDone, judge, stagesFromTarget } from './verdict.js';
 
 /** The list before pouring is read from this far below the take-off on, kelvin. Our judgement. */
@@ -164,10 +164,11 @@ const accept = (cook: Cook, reading: Reading, sure: boolean): Cook => {
 
 /** A reading of the syrup: believed, borne out, or kept and asked about. A high one is acted on all the same. */
 export const afterReading = (cook: Cook, event: Extract<CookEvent, { kind: 'reading' }> & Stamp): Cook => {
-  const { reading, doubt } = understand(cook, event);
-  if (doubt === null || (cook.doubt !== null && bearsOut(cook.doubt, reading))) {
-    return accept(cook, reading, doubt !== null);
-  }
+  const { reading, doubt: alone } = understand(cook, event);
+  if (alone === null) return accept(cook, reading, false);
+  const doubt =
+    cook.doubt !== null && saysTheSame(cook.doubt, reading) ? { ...alone, since: cook.doubt.since } : alone;
+  if (doubt !== alone && isBorneOut(doubt, event)) return accept(cook, reading, true);
   const off = reading.celsius >= cook.takeOffCelsius && onTheHeat(cook) && cook.offSince === null;
   return off ? { ...cook, doubt, offSince: event.t, offBy: 'doubt' } : { ...cook, doubt };
 };

@@ -43,6 +43,7 @@ export const afterMiddle = (cook: Cook, event: Extract<CookEvent, { kind: 'readi
     doubt: {
       ...reading,
       of: 'middle',
+      since: event.t,
       because,
       otherScaleCelsius: because === 'other scale' ? otherCelsius : null,
       asks: event.by === 'hands',

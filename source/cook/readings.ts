@@ -74,6 +74,7 @@ export const understand = (
     doubt: {
       ...reading,
       of: 'syrup',
+      since: typed.t,
       because: otherScaleCelsius === null ? because : 'other scale',
       otherScaleCelsius,
       asks: typed.by === 'hands',
@@ -81,7 +82,17 @@ export const understand = (
   };
 };
 
-/** A second reading near a doubted one bears it out. */
-export const bearsOut = (doubt: Doubt, reading: Reading): boolean =>
+/** A second reading near a doubted one says the same. */
+export const saysTheSame = (doubt: Doubt, reading: Reading): boolean =>
   Math.abs(reading.celsius - doubt.celsius) <=
   slackKelvin + fastestRise.boiling * Math.max(0, reading.t - doubt.t);
+
+/**
+ * For so long a doubted reading has to be said again before it is believed, seconds. Somebody who reads twice has looked
+ * twice; a probe that was knocked or lifted writes the same wrong number every second. Our judgement.
+ */
+const borneOutAfter: Readonly<Record<By, number>> = { hands: 0, pot: 0, feed: 15 };
+
+/** Whether a doubted reading that says the same as the one before it is believed now. */
+export const isBorneOut = ({ since }: Doubt, { t, by }: { readonly t: number; readonly by: By }): boolean =>
+  t - since >= borneOutAfter[by];

@@ -35,6 +35,41 @@ describe('an event', () => {
   });
 });
 
+describe('a probe of a feed', () => {
+  const knocked = (): Play => {
+    const play = boiling();
+    for (const shown of [108, 108.2, 108.3]) play.wait(10).feed(shown);
+    return play;
+  };
+
+  it('that was knocked and writes the same wrong number for some seconds is not believed', () => {
+    const play = knocked();
+    for (let second = 0; second < 12; second += 1) play.wait(1).feed(60);
+    expect(play.cook.lastReading?.celsius).toBeCloseTo(108.3, 0);
+    expect(play.cook.doubt).toMatchObject({ because: 'fall', asks: false });
+    // Back in the syrup, as if nothing had been.
+    play.wait(1).feed(108.9);
+    expect(play.cook.lastReading?.celsius).toBeCloseTo(108.9, 0);
+    expect(play.cook.doubt).toBeNull();
+  });
+
+  it('that stays there is believed after a quarter of a minute; too high is acted on at once', () => {
+    const play = knocked();
+    for (let second = 0; second < 20; second += 1) play.wait(1).feed(90);
+    expect(play.cook.lastReading?.celsius).toBeCloseTo(90, 0);
+    const hot = knocked();
+    hot.wait(1).feed(150);
+    expect(hot.advice.offTheHeat).toBe(true);
+    expect(hot.cook.lastReading?.celsius).toBeCloseTo(108.3, 0);
+  });
+
+  it('is not what hands are: somebody who reads the same twice is believed', () => {
+    const play = knocked();
+    play.wait(1).type('90').wait(1).type('90');
+    expect(play.cook.lastReading?.celsius).toBeCloseTo(90, 0);
+  });
+});
+
 describe('a thermometer that is read every second', () => {
   it.each([1, 2, 3])(
     'scatters like a dial, and cries no wolf on a calm way to the take-off (seed %i)',

@@ -57,11 +57,13 @@ describe('the first reading of a boil', () => {
     expect(joined.advice.offTheHeat).toBe(true);
   });
 
-  it('of a feed never asks, and the next like it is believed', () => {
+  it('of a feed never asks, and is believed once it has been said for a quarter of a minute', () => {
     const play = inTheHall().wait(60).feed(291);
     expect(play.advice.question?.id).not.toBe('reading.doubt');
     expect(play.advice.offTheHeat).toBe(true);
     play.wait(2).feed(291);
+    expect(play.cook.lastReading).toBeNull();
+    play.wait(14).feed(291);
     expect(play.cook.lastReading).not.toBeNull();
   });
 });
