@@ -228,3 +228,56 @@ describe('every sentence that a person can read, over all that its values can be
     ).toEqual([]);
   });
 });
+
+/** What one thing and several ask of the words around them, and words that are the same in no two languages. */
+const grammar: ReadonlyArray<readonly [id: string, values: unknown, english: string, german: string]> = [
+  ['recipe.note.stir-late', { items: ['honey'] }, 'honey catches and scorches if', 'Honig: das setzt an'],
+  [
+    'recipe.note.stir-late',
+    { items: ['honey', 'molasses'] },
+    'catch and scorch if',
+    'Honig und Melasse: das',
+  ],
+  ['recipe.note.alcohol-early', { items: ['vanilla extract'] }, 'its vapour burns. Put it in', 'verkocht in'],
+  [
+    'recipe.note.alcohol-early',
+    { items: ['rum', 'kirsch'] },
+    'their vapour burns. Put them in',
+    'Gib sie bei',
+  ],
+  ['recipe.note.flavour-early', { items: ['lemon oil'] }, 'boils away', 'Zitronenöl verkocht mit'],
+  ['recipe.note.flavour-early', { items: ['lemon oil', 'rum'] }, 'rum boil away', 'verkochen mit'],
+  ['recipe.swap.starch', { items: ['cornstarch'] }, 'cornstarch is still', 'Maisstärke ist weiterhin'],
+  ['recipe.swap.starch', { items: ['cornstarch', 'dextrin'] }, 'are still made', 'sind weiterhin'],
+  ['typed.over', { open: ['foam'] }, 'Type "over foam".', 'Tipp "over foam".'],
+  ['typed.over', { open: ['foam', 'burn'] }, 'one of foam and burn.', 'eines von foam und burn.'],
+  ['ingredient', { amount: '1 cup', name: 'honey', grams: 340, millilitres: 237 }, '1 cup', '1 Tasse Honig'],
+  [
+    'ingredient',
+    { amount: '2 cups', name: 'honey', grams: 680, millilitres: 473 },
+    '2 cups',
+    '2 Tassen Honig',
+  ],
+  ['rehearsal.change.unfinished', { phase: 'boil' }, 'left at boil:', 'Verlassen bei Kochen:'],
+  [
+    'rehearsal.change.late-phase',
+    { phase: 'fold', seconds: 4200, mostSeconds: 3600 },
+    'Fold took 1 h 10 min',
+    'Falten dauerte 1 h 10 min',
+  ],
+  [
+    'debrief.lead.given-up',
+    { phase: 'boil', seconds: 95, troubles: 1, warnings: 1 },
+    '1 trouble',
+    '1 Problem',
+  ],
+  ['plan.bad.children', { guests: 1, children: 2 }, '2 children among 1 guest can', '2 Kinder unter 1 Gast,'],
+];
+
+describe('words that go by what they speak of', () => {
+  it.each(grammar)('%s of %j: "%s", "%s"', (id, values, english, german) => {
+    const [said] = render(id, values);
+    expect(said?.english).toContain(english);
+    expect(said?.german).toContain(german);
+  });
+});

@@ -146,9 +146,9 @@ export const deRecipeNotes = {
   'recipe.note.little-water': ({ grams, needed }, printer) =>
     `${printer.grams(grams)} Wasser sind wenig, um diesen Zucker vor dem Kochen zu lösen. Mit etwa ${printer.grams(needed)} geht es sicher; das Kochen treibt es wieder aus.`,
   'recipe.note.alcohol-early': ({ items }, printer) =>
-    `${named(items, printer)} auf Alkohol verkocht in heißem Sirup, und sein Dampf brennt. Gib es bei phase: flavour dazu, neben dem Herd, weg von Flamme und Platte.`,
+    `${named(items, printer)} auf Alkohol ${items.length === 1 ? 'verkocht in heißem Sirup, und der Dampf brennt. Gib es' : 'verkochen in heißem Sirup, und ihr Dampf brennt. Gib sie'} bei phase: flavour dazu, neben dem Herd, weg von Flamme und Platte.`,
   'recipe.note.flavour-early': ({ items }, printer) =>
-    `${named(items, printer)} verkocht mit dem Dampf. Gib es bei phase: flavour dazu, oder beim Falten.`,
+    `${named(items, printer)} ${items.length === 1 ? 'verkocht mit dem Dampf. Gib es' : 'verkochen mit dem Dampf. Gib sie'} bei phase: flavour dazu, oder beim Falten.`,
   'recipe.note.soda-early': 'Natron schäumt. Gib es bei phase: flavour dazu, neben dem Herd, nach und nach.',
   'recipe.note.feels': ({ feels, stage }) =>
     `Die Zieltemperatur ist ${stageAndTyped(stage)}, und als Wasserprobe steht da: ${stageAndTyped(feels)}. Eines von beiden stimmt nicht; was die Finger in kaltem Wasser fühlen, gilt.`,
@@ -181,7 +181,7 @@ export const deSubstitution = {
   'recipe.swap.rest-stays': 'Stärke, Butter, Aromen und Ziel bleiben, wie sie waren.',
   'recipe.swap.nothing': 'In diesem Rezept ist kein Glukose- oder Maissirup, der zu ersetzen wäre.',
   'recipe.swap.starch': ({ items }, printer) =>
-    `${named(items, printer)} ist weiterhin aus Mais. Für jemanden, der keinen Mais darf, nimm Kartoffel- oder Reisstärke und beschreib sie unter "declared".`,
+    `${named(items, printer)} ${items.length === 1 ? 'ist' : 'sind'} weiterhin aus Mais. Für jemanden, der keinen Mais darf, nimm Kartoffel- oder Reisstärke und beschreib sie unter "declared".`,
 } as const satisfies Translated<typeof substitutionTexts>;
 
 const partNames: Readonly<Record<string, string>> = {

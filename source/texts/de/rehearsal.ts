@@ -3,7 +3,7 @@ import { wallTime } from '../../units/wall-clock.js';
 import type { rehearsalTexts } from '../en/rehearsal.js';
 import { quotedUpTo } from '../quoted.js';
 import type { Translated } from '../texts.js';
-import { stageWord } from './words.js';
+import { phaseWord, stageWord } from './words.js';
 
 const quoted = quotedUpTo(60);
 
@@ -12,14 +12,14 @@ type Name = Parameters<(typeof rehearsalTexts)['rehearsal.change.order']>[0]['su
 /** As the subject of a sentence. */
 const called: Readonly<Record<Name, string>> = {
   'foam-over': 'der Schaum',
-  'hot-hob': 'ein Herd, der stärker ist als gedacht',
-  'weak-hob': 'ein Herd, der schwächer ist als gedacht',
-  'thermometer-off': 'ein Thermometer, das falsch zeigt',
+  'hot-hob': 'ein unerwartet starker Herd',
+  'weak-hob': 'ein unerwartet schwacher Herd',
+  'thermometer-off': 'ein falsch zeigendes Thermometer',
   interruption: 'die Unterbrechung',
   grains: 'die Körner an der Wand',
-  overshoot: 'der Knopf, den jemand aufgedreht hat',
+  overshoot: 'der heimlich aufgedrehte Knopf',
   'power-cut': 'der Stromausfall',
-  'early-touch': 'die Hand, die zu früh hinfasste',
+  'early-touch': 'der zu frühe Griff in die Masse',
   'burning-smell': 'der Brandgeruch',
 };
 
@@ -153,7 +153,8 @@ export const deRehearsal = {
   'rehearsal.changes': 'Was zu ändern ist:',
 
   'rehearsal.kept': (v) => `Ablesung für Ablesung: kettlehand debrief ${escapeForTerminal(v.id)}`,
-  'rehearsal.change.unfinished': (v) => `Verlassen bei ${v.phase}: was danach kommt, ist noch nicht geprobt.`,
+  'rehearsal.change.unfinished': (v) =>
+    `Verlassen bei ${phaseWord(v.phase)}: was danach kommt, ist noch nicht geprobt.`,
   'rehearsal.change.unanswered': (v) =>
     `Nichts getan, obwohl es da war: ${called[v.surprise]}. Nächstes Mal: ${remedy[v.surprise]}.`,
   'rehearsal.change.slow': (v, p) =>
@@ -171,6 +172,6 @@ export const deRehearsal = {
   'rehearsal.change.late-warning': (v, p) =>
     `"${v.name}" stand ${v.seconds === null ? 'bis zum Ende' : `${p.time(v.seconds)} lang`}${v.withinSeconds === null ? '' : `; es gibt ${p.time(v.withinSeconds)}`}.`,
   'rehearsal.change.late-phase': (v, p) =>
-    `${v.phase} dauerte ${p.time(v.seconds)}, und der Plan hat höchstens ${p.time(v.mostSeconds)}: beginn früher, oder finde, was es aufhielt.`,
+    `${phaseWord(v.phase)} dauerte ${p.time(v.seconds)}, und der Plan hat höchstens ${p.time(v.mostSeconds)}: beginn früher, oder finde, was es aufhielt.`,
   'rehearsal.change.nothing': 'Nichts: mach es so.',
 } as const satisfies Translated<typeof rehearsalTexts>;

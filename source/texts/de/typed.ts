@@ -33,7 +33,9 @@ export const deTyped = {
   'typed.over': (v, p) =>
     v.open.length === 0
       ? 'Es ist kein Problem offen.'
-      : `Welches ist vorbei? Tipp "over" und eines von ${p.list(v.open)}.`,
+      : v.open.length === 1
+        ? `Nur dieses ist offen. Tipp "over ${v.open.join()}".`
+        : `Welches ist vorbei? Tipp "over" und eines von ${p.list(v.open)}.`,
   'typed.phase': (v, p) =>
     `${quotedBeginning(v.typed)} ist keine Phase. ${v.nearest === null ? `Tipp at und eines von ${p.list(v.allowed)}.` : `Meintest du "at ${v.nearest}"?`}`,
   'typed.weigh': (v) =>

@@ -131,9 +131,11 @@ export const allergenWord = (name: string): string => entry(allergens, name);
 const units: readonly (readonly [RegExp, string])[] = [
   [/\btbsp\b/g, 'EL'],
   [/\btsp\b/g, 'TL'],
-  [/\bcups?\b/g, 'Tassen'],
+  [/\bcup\b/g, 'Tasse'],
+  [/\bcups\b/g, 'Tassen'],
   [/\bdrops?\b/g, 'Tropfen'],
-  [/\bpinch(es)?\b/g, 'Prise'],
+  [/\bpinch\b/g, 'Prise'],
+  [/\bpinches\b/g, 'Prisen'],
   [/(\d)\.(\d)/g, '$1,$2'],
 ];
 /** An amount as the recipe has it, its spoons and cups in German: "2 tbsp" is "2 EL". */

@@ -1,5 +1,6 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { capital } from '../capital.js';
 
 type Span = readonly [low: number, high: number];
 
@@ -70,7 +71,7 @@ export const cardTexts = {
   ) =>
     dial
       ? `${p.dial(celsius)} or ${feels}, whichever comes first: OFF, onto the trivet. Ring off. Test.`
-      : `${feels}: OFF, onto the trivet. Ring off.`,
+      : `${capital(feels)}: OFF, onto the trivet. Ring off.`,
   'card.way.flavour': ({ things }: { things: readonly string[] }) =>
     things.length === 0
       ? 'Wait until the bubbling sinks.'

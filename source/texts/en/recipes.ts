@@ -131,15 +131,15 @@ export const recipeNoteTexts = {
   'recipe.note.much-acid': ({ acid }: { acid: string }) =>
     `So much ${acid} splits much of the sugar while it boils: soft and sticky. How much depends on the minutes of boiling.`,
   'recipe.note.stir-late': ({ items }: { items: readonly string[] }, printer: Printer) =>
-    `${printer.list(items.map(escapeForTerminal))} catch and scorch if nobody stirs late in the boil. Write stir: { late: true }.`,
+    `${printer.list(items.map(escapeForTerminal))} ${items.length === 1 ? 'catches and scorches' : 'catch and scorch'} if nobody stirs late in the boil. Write stir: { late: true }.`,
   'recipe.note.stir-clear':
     'This is a clear syrup, and stirring it late makes it grain. Write stir: { until: boil }, unless grain is wanted.',
   'recipe.note.little-water': ({ grams, needed }: { grams: number; needed: number }, printer: Printer) =>
     `${printer.grams(grams)} of water is little to dissolve this sugar before it boils. About ${printer.grams(needed)} is safe; the boil drives it off again.`,
   'recipe.note.alcohol-early': ({ items }: { items: readonly string[] }, printer: Printer) =>
-    `${printer.list(items.map(escapeForTerminal))} on alcohol boils off hot syrup and its vapour burns. Put it in at phase: flavour, off the heat, away from flame and ring.`,
+    `${printer.list(items.map(escapeForTerminal))} on alcohol ${items.length === 1 ? 'boils off hot syrup and its vapour burns. Put it' : 'boil off hot syrup and their vapour burns. Put them'} in at phase: flavour, off the heat, away from flame and ring.`,
   'recipe.note.flavour-early': ({ items }: { items: readonly string[] }, printer: Printer) =>
-    `${printer.list(items.map(escapeForTerminal))} boils away with the steam. Put it in at phase: flavour, or while folding.`,
+    `${printer.list(items.map(escapeForTerminal))} ${items.length === 1 ? 'boils away with the steam. Put it' : 'boil away with the steam. Put them'} in at phase: flavour, or while folding.`,
   'recipe.note.soda-early':
     'Baking soda foams. Put it in at phase: flavour, off the heat, a little at a time.',
   'recipe.note.feels': ({ feels, stage }: { feels: string; stage: string }) =>
@@ -173,7 +173,7 @@ export const substitutionTexts = {
   'recipe.swap.rest-stays': 'Starch, butter, flavours and target stay as they were.',
   'recipe.swap.nothing': 'There is no glucose or corn syrup in this recipe to take out.',
   'recipe.swap.starch': ({ items }: { items: readonly string[] }, printer: Printer) =>
-    `${printer.list(items.map(escapeForTerminal))} is still made of corn. For somebody who may not have corn, use potato or rice starch and describe it under "declared".`,
+    `${printer.list(items.map(escapeForTerminal))} ${items.length === 1 ? 'is' : 'are'} still made of corn. For somebody who may not have corn, use potato or rice starch and describe it under "declared".`,
 } as const;
 
 const partNames: Readonly<Record<string, string>> = {

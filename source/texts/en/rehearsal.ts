@@ -1,6 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 import { wallTime } from '../../units/wall-clock.js';
+import { capital } from '../capital.js';
 import { quotedUpTo } from '../quoted.js';
 
 const quoted = quotedUpTo(60);
@@ -23,7 +24,7 @@ const called: Readonly<Record<Name, string>> = {
   'weak-hob': 'a hob weaker than thought',
   'thermometer-off': 'a thermometer that is off',
   interruption: 'the interruption',
-  grains: 'the grains on the wall',
+  grains: 'graining on the wall',
   overshoot: 'the knob that somebody turned up',
   'power-cut': 'the power cut',
   'early-touch': 'the hand that touched too early',
@@ -214,6 +215,6 @@ export const rehearsalTexts = {
   ) =>
     `"${v.name}" stood for ${v.seconds === null ? 'the rest of the cook' : p.time(v.seconds)}${v.withinSeconds === null ? '' : `; there are ${p.time(v.withinSeconds)}`}.`,
   'rehearsal.change.late-phase': (v: { phase: string; seconds: number; mostSeconds: number }, p: Printer) =>
-    `${v.phase} took ${p.time(v.seconds)}, and the plan has ${p.time(v.mostSeconds)} at most: begin earlier, or find what held it up.`,
+    `${capital(v.phase)} took ${p.time(v.seconds)}, and the plan has ${p.time(v.mostSeconds)} at most: begin earlier, or find what held it up.`,
   'rehearsal.change.nothing': 'Nothing: do it like this.',
 } as const;

@@ -34,7 +34,9 @@ export const typedTexts = {
   'typed.over': (v: { open: readonly string[] }, p: Printer) =>
     v.open.length === 0
       ? 'No trouble is open.'
-      : `Which one is over? Type "over" and one of ${p.list(v.open)}.`,
+      : v.open.length === 1
+        ? `Only this one is open. Type "over ${v.open.join()}".`
+        : `Which one is over? Type "over" and one of ${p.list(v.open)}.`,
   'typed.phase': (v: { typed: string; allowed: readonly string[]; nearest: string | null }, p: Printer) =>
     `${quotedBeginning(v.typed)} is not a phase. ${v.nearest === null ? `Type at and one of ${p.list(v.allowed)}.` : `Did you mean "at ${v.nearest}"?`}`,
   'typed.weigh': (v: { typed: string }) =>
