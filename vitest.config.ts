@@ -4,7 +4,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/fixtures/**'],
-    setupFiles: ['tests/seed.ts'],
+    setupFiles: ['tests/seed.ts', 'tests/languages.ts'],
     testTimeout: 30_000,
     // The default leaves one core idle; many tests wait for a terminal, and then another file can run.
     maxWorkers: '100%',

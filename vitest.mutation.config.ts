@@ -19,7 +19,7 @@ export default defineConfig({
       'tests/journal/kill.test.ts',
       'tests/forecast/totality.test.ts',
     ],
-    setupFiles: ['tests/seed.ts'],
+    setupFiles: ['tests/seed.ts', 'tests/languages.ts'],
     testTimeout: 30_000,
   },
 });

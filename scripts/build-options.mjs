@@ -1,4 +1,5 @@
 import { pathToFileURL } from 'node:url';
+import { deflateRawSync } from 'node:zlib';
 
 // What is spoken in block letters: the Latin of European languages and the marks of written sentences. The fonts know 2,900 more signs, and each
 // costs time before the first frame.
@@ -20,12 +21,17 @@ const slimFont = (font) => {
   return kept.join('\n');
 };
 
+/** A font is blanks and blocks for the most part: packed, it is read in no time, and unpacked when a letter of it is asked for. */
+const unpacking = (packed) => `import { inflateRawSync } from 'node:zlib';
+export default { toString: () => inflateRawSync(Buffer.from(${JSON.stringify(packed)}, 'base64')).toString() };`;
+
 export const slimFonts = {
   name: 'slim-fonts',
   setup: ({ onLoad }) => {
     onLoad({ filter: /figlet[\\/]importable-fonts[\\/].*\.js$/ }, async ({ path }) => {
       const font = (await import(pathToFileURL(path).href)).default;
-      return { contents: `export default ${JSON.stringify(slimFont(font))}` };
+      const packed = deflateRawSync(slimFont(font), { level: 9 }).toString('base64');
+      return { contents: unpacking(packed), resolveDir: import.meta.dirname };
     });
   },
 };

@@ -76,12 +76,16 @@ const main = async (typed: readonly string[]): Promise<number> => {
     return 0;
   }
   if (opensScreen(typed, plain)) sayOpening(process.stdout, languageAtOnce(typed, plain.env));
-  const { spoken } = await import('./commands/language.js');
+  const [{ spoken }, { bring }] = await Promise.all([
+    import('./commands/language.js'),
+    import('./texts/languages.js'),
+  ]);
   const read = await spoken(typed, plain);
   if ('problem' in read) {
     const { fail } = await import('./commands/io.js');
     return fail(plain, 2, read.problem);
   }
+  await bring(read.language);
   const world: World = { ...plain, language: read.language };
   const [first, ...rest] = read.argv;
   if (first === undefined || first === 'help' || helps.includes(first)) return printHelp('program', world);

@@ -26,7 +26,8 @@ export type Damage = 'checksum' | 'notAnEntry' | 'tooLong' | 'repeated' | 'joine
 export type Decoded = { readonly entry: Entry } | { readonly why: Damage };
 
 /** What ends every line: the checksum of all bytes before it. ASCII. */
-const sumOf = (bytes: Uint8Array): string => `,"sum":"${crc32(bytes).toString(16).padStart(8, '0')}"}`;
+const sumOf = (bytes: Uint8Array | string): string =>
+  `,"sum":"${crc32(bytes).toString(16).padStart(8, '0')}"}`;
 const sumBytes = sumOf(Buffer.alloc(0)).length;
 
 export const longestLine = (kind: string): number =>
@@ -39,9 +40,9 @@ export const longestLine = (kind: string): number =>
 export const encodeLine = (event: Stamped): Buffer | null => {
   const { seq, t, at, up, kind, ...rest } = event as Entry;
   const { sum: _reserved, ...fields } = rest;
-  const body = Buffer.from(JSON.stringify({ seq, t, at, up, kind, ...fields }).slice(0, -1));
-  if (body.length + sumBytes > longestLine(kind)) return null;
-  return Buffer.concat([body, Buffer.from(`${sumOf(body)}\n`)]);
+  const body = JSON.stringify({ seq, t, at, up, kind, ...fields }).slice(0, -1);
+  const line = Buffer.from(`${body}${sumOf(body)}\n`);
+  return line.length - 1 > longestLine(kind) ? null : line;
 };
 
 const utf8 = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });

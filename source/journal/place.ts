@@ -39,9 +39,12 @@ export class JournalPlace {
     try {
       const { handle, identity } = await this.#opened(bytes);
       await writeAll(handle, bytes, this.kept.bytes);
+      // Writing into a file that was removed succeeds and is lost: the name must still stand for it. Looked at while the
+      // bytes are on their way to the disk; both are waited for.
+      const named = this.io.identify(this.path);
+      named.catch(() => undefined);
       await handle.datasync();
-      // Writing into a file that was removed succeeds and is lost: the name must still stand for it.
-      if ((await this.io.identify(this.path)) !== identity) throw new FileTroubleError('gone');
+      if ((await named) !== identity) throw new FileTroubleError('gone');
     } catch (error) {
       await this.close();
       throw error;

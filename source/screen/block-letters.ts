@@ -20,7 +20,8 @@ const loaded = new Set<string>();
 const fontName = (size: LetterSize, ascii: boolean): string => {
   const name = `${ascii ? 'ascii' : 'unicode'} ${size}`;
   if (!loaded.has(name)) {
-    figlet.parseFont(name, fonts[ascii ? 'ascii' : 'unicode'][size]);
+    // In the built program a font is unpacked by being made a text.
+    figlet.parseFont(name, String(fonts[ascii ? 'ascii' : 'unicode'][size]));
     loaded.add(name);
   }
   return name;

@@ -1,5 +1,5 @@
 import type { Printer } from '../units/printer.js';
-import { languages } from './languages.js';
+import { textsIn } from './languages.js';
 import type { Texts } from './texts.js';
 
 export type { Texts } from './texts.js';
@@ -25,8 +25,6 @@ export const message = <Id extends TextId>(
 
 /** The sentence of a message, in the language and with numbers as `printer` writes them. */
 export const words = (said: Message, printer: Printer): string => {
-  const text = languages[printer.language][said.id] as
-    | string
-    | ((values: unknown, printer: Printer) => string);
+  const text = textsIn(printer.language)[said.id] as string | ((values: unknown, printer: Printer) => string);
   return typeof text === 'string' ? text : text(said.values, printer);
 };

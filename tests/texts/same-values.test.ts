@@ -19,8 +19,9 @@ type Sentence = (values: unknown, printer: Printer) => string;
 const heard = vi.hoisted(() => new Map<string, Said>());
 
 vi.mock('../../source/texts/languages.js', async (original) => {
-  const { languages } = await original<typeof import('../../source/texts/languages.js')>();
-  const listening = new Proxy(languages.en, {
+  const { bring, textsIn } = await original<typeof import('../../source/texts/languages.js')>();
+  await bring('de');
+  const listening = new Proxy(textsIn('en'), {
     get: (texts, id) => {
       const text = (texts as Readonly<Record<string | symbol, unknown>>)[id];
       return typeof text !== 'function'
@@ -32,7 +33,7 @@ vi.mock('../../source/texts/languages.js', async (original) => {
           };
     },
   });
-  return { languages: { ...languages, en: listening } };
+  return { bring, textsIn: (language: 'en' | 'de') => (language === 'en' ? listening : textsIn(language)) };
 });
 
 const home = mkdtempSync(join(tmpdir(), 'kettlehand-languages-'));
