@@ -196,7 +196,7 @@ export const deHandout = {
   'handout.bad.have-item': ({ found, several, allowed }, p) =>
     several
       ? `"${escapeForTerminal(found)}" kann hier mehr als eines sein: ${p.list(allowed.map(escapeForTerminal))}. Nenn eines davon.`
-      : `"${escapeForTerminal(found)}" kommt nicht in dieses Rezept. Hinein kommen ${p.list(allowed.map(escapeForTerminal))}.`,
+      : `"${escapeForTerminal(found)}" kommt nicht in dieses Rezept. Hinein ${allowed.length === 1 ? 'kommt' : 'kommen'} ${p.list(allowed.map(escapeForTerminal))}.`,
   'handout.bad.have-weight': ({ found, item }) =>
     `"${escapeForTerminal(found)}" sagt nicht, wie viel das ist. Gib ein Gewicht an: --have ${escapeForTerminal(item)}=100g.`,
 } as const satisfies Translated<typeof handoutTexts>;

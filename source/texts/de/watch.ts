@@ -2,7 +2,7 @@ import { escapeForTerminal } from '../../units/escape.js';
 import type { watchTexts } from '../en/watch.js';
 import { quotedUpTo } from '../quoted.js';
 import type { Translated } from '../texts.js';
-import { stageWord } from './words.js';
+import { allergenWord, stageWord } from './words.js';
 
 const quoted = quotedUpTo(80);
 
@@ -108,7 +108,7 @@ export const deWatch = {
   'watch.pieces': (v, p) => p.count(v.pieces, 'Stück', 'Stück'),
   'watch.done': 'Fertig',
   'watch.cue': 'Dazu sagt man:',
-  'watch.has': (v, p) => `Darin ist: ${p.list(v.items.map(escapeForTerminal))}.`,
+  'watch.has': (v, p) => `Darin ist: ${p.list(v.items.map((item) => escapeForTerminal(allergenWord(item))))}.`,
 
   'watch.keys': 'q verlässt; der Herd merkt nichts davon',
   'watch.over.keys': 'Dieses Kochen ist vorbei. Das nächste erscheint hier von selbst. q verlässt',
