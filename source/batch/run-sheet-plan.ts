@@ -1,13 +1,14 @@
 import type { PhaseId } from '../recipe/recipe.js';
 import { handLimitCelsius } from '../sugar/skin.js';
 import type { Batch, Pair, Spread } from './batch.js';
-import { endsAt, planned, type RunSheet, runSheetOf, shifted } from './run-sheet.js';
+import { endsAt, plannedOn, type RunSheet, runSheetOf, shifted } from './run-sheet.js';
 import {
   lastKelvinSeconds,
   type Pace,
   phaseSeconds,
   restSeconds,
   setOutSeconds,
+  type TimedPhase,
   wrappingSeconds,
 } from './run-sheet-times.js';
 
@@ -100,8 +101,7 @@ const longestKeptSeconds = 30 * 60;
 /** Turning it out, folding it once and measuring takes so long at least. Our judgement. */
 const shortestOnSlabSeconds = 3 * 60;
 
-const startOf = (sheet: RunSheet, phase: PhaseId): number => planned(sheet, phase)?.startsAt ?? sheet.pullsAt;
-const spanOf = (sheet: RunSheet, phase: PhaseId): Pair | null => planned(sheet, phase)?.between ?? null;
+const startOf = (sheet: RunSheet, phase: TimedPhase): number => plannedOn(sheet, phase).startsAt;
 
 /** Newton's law of cooling: seconds from one temperature to another, at the rate at which a batch cools on the slab. */
 const coolingSeconds = (batch: Batch, foldSeconds: number, from: number, to: number): number => {
@@ -113,7 +113,7 @@ const coolingSeconds = (batch: Batch, foldSeconds: number, from: number, to: num
 };
 
 /** When a batch kept warm was poured, and when it goes to the slab to be ready at zero. */
-export const heldBatchOf = (batch: Batch, pace: Pace = {}): HeldBatch => {
+const heldBatchOf = (batch: Batch, pace: Pace): HeldBatch => {
   const fold = phaseSeconds(batch, 'fold', pace);
   const limitCelsius = handLimitCelsius(batch.kitchen.hands);
   const [low, high] = keepCelsius;
@@ -135,7 +135,7 @@ export const heldBatchOf = (batch: Batch, pace: Pace = {}): HeldBatch => {
  * the pieces between is for the pot, which soaked meanwhile, and for a chair.
  */
 const busyOf = (batch: Batch, sheet: RunSheet, number: number, crew: Crew): readonly Busy[] => {
-  const setsOut = startOf(sheet, 'dissolve') - (planned(sheet, 'mix')?.seconds.typical ?? 0);
+  const setsOut = startOf(sheet, 'dissolve') - plannedOn(sheet, 'mix').seconds.typical;
   const mixes = number === 1 ? setsOut : setsOut + setOutSeconds.typical;
   const wraps = endsAt(sheet) - wrappingSeconds(batch).typical;
   const role = (who: Busy['who'], from: number, to: number): Busy => ({ who, batch: number, from, to });
@@ -161,19 +161,18 @@ const apartFor = (batch: Batch, sheet: RunSheet, crew: Crew): number => {
 };
 
 const momentsOf = (batch: Batch, sheet: RunSheet, number: number, pace: Pace): readonly Moment[] => {
-  const off = planned(sheet, 'test');
-  const takenOff = off?.startsAt ?? sheet.pullsAt;
+  const { startsAt: takenOff, between: takenOffBetween } = plannedOn(sheet, 'test');
   const before = (kelvin: number) => {
     const { low, typical, high } = lastKelvinSeconds(batch, kelvin, pace.boilWatts);
-    const [earliest, latest] = off?.between ?? [takenOff, takenOff];
+    const [earliest, latest] = takenOffBetween;
     return { at: takenOff - typical, between: [earliest - high, latest - low] as const };
   };
-  const at = (id: MomentId, phase: PhaseId): Moment => ({
+  const at = (id: MomentId, phase: TimedPhase): Moment => ({
     id,
     phase,
     batch: number,
     at: startOf(sheet, phase),
-    between: spanOf(sheet, phase),
+    between: plannedOn(sheet, phase).between,
   });
   const byClock = (id: MomentId, phase: PhaseId, when: number): Moment => ({
     id,
@@ -184,7 +183,7 @@ const momentsOf = (batch: Batch, sheet: RunSheet, number: number, pace: Pace): r
   });
   const rest = restSeconds(batch);
   const lights = startOf(sheet, 'dissolve');
-  const mixing = Math.max(0, (planned(sheet, 'mix')?.seconds.typical ?? 0) - setOutSeconds.typical);
+  const mixing = Math.max(0, plannedOn(sheet, 'mix').seconds.typical - setOutSeconds.typical);
   return [
     ...(number === 1 ? [byClock('set-out', 'mix', startOf(sheet, 'mix'))] : []),
     byClock('mix', 'mix', lights - mixing),

@@ -79,10 +79,19 @@ export const fromItsBeginning = (sheet: RunSheet): RunSheet =>
 export const planned = (sheet: RunSheet, phase: string): PlannedPhase | undefined =>
   sheet.phases.find((one) => one.phase === phase);
 
+/** The planned phase of a sheet that was made here, and so has all of them. */
+export const plannedOn = (sheet: RunSheet, phase: TimedPhase): PlannedPhase =>
+  planned(sheet, phase) ?? {
+    phase,
+    startsAt: sheet.pullsAt,
+    between: [sheet.pullsAt, sheet.pullsAt],
+    seconds: { low: 0, typical: 0, high: 0 },
+  };
+
 /** When the last piece is wrapped. */
 export const endsAt = (sheet: RunSheet): number => {
-  const last = sheet.phases.at(-1);
-  return last === undefined ? sheet.pullsAt : last.startsAt + last.seconds.typical;
+  const last = plannedOn(sheet, 'wrap');
+  return last.startsAt + last.seconds.typical;
 };
 
 /** From the cold pot to the pulling: as planned, and at the quickest, with everything set out before; seconds. */

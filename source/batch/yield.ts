@@ -56,8 +56,8 @@ export type YieldQuestion = {
   readonly hands: HandsKind;
   /** How many people pull; null: as many as the batch needs. */
   readonly pullers: number | null;
-  /** What reaches the box; the usual share where it is not said. */
-  readonly boxShare?: Spread;
+  /** What reaches the box. */
+  readonly boxShare: Spread;
 };
 
 /** Cross-section of a round rope, cm2. */
@@ -77,7 +77,7 @@ export const yieldOf = ({
   ropeMillimetres,
   hands,
   pullers,
-  boxShare: share = boxShare,
+  boxShare: share,
 }: YieldQuestion): Batch['yield'] => {
   const expectedGrams = times(share, cookedGrams);
   const pieces: Spread = {

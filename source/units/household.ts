@@ -1,5 +1,6 @@
 import type { Language } from './language.js';
 import { massUnits, volumeUnits } from './tables.js';
+import { textAt } from './text-at.js';
 
 /** What a person weighs with. Sums are always computed in grams. */
 export const weightHabits = ['grams', 'ounces'] as const;
@@ -74,7 +75,7 @@ const quarters = ['', '1/4', '1/2', '3/4'] as const;
 /** In quarters, at least one: 2.3 is "2 1/4". */
 const inQuarters = (value: number): string => {
   const count = Math.max(1, Math.round(value * 4));
-  const [whole, part] = [Math.floor(count / 4), quarters[count % 4] ?? ''];
+  const [whole, part] = [Math.floor(count / 4), textAt(quarters, count % 4)];
   return [whole === 0 ? '' : String(whole), part].filter((one) => one !== '').join(' ');
 };
 
@@ -86,9 +87,13 @@ const cupParts = [
   [2 / 3, '2/3'],
   [0.75, '3/4'],
 ] as const;
+type CupPart = (typeof cupParts)[number];
 
 const nearestPart = (rest: number): string =>
-  cupParts.toSorted(([one], [other]) => Math.abs(one - rest) - Math.abs(other - rest))[0]?.[1] ?? '';
+  cupParts.reduce<CupPart>(
+    (nearest, part) => (Math.abs(part[0] - rest) < Math.abs(nearest[0] - rest) ? part : nearest),
+    cupParts[0],
+  )[1];
 
 const inCups = (cups: number, { cup, cups: several }: MeasureWords): string => {
   const whole = Math.floor(cups + 0.1);

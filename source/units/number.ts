@@ -1,4 +1,5 @@
 import { numericQuantity } from 'numeric-quantity';
+import { textAt } from './text-at.js';
 
 /** A number as typed and the word behind it. */
 export type NumberAndWord = { readonly value: number; readonly word: string; readonly comma: CommaUse };
@@ -26,7 +27,7 @@ export const readNumber = (typed: string): NumberAndWord | null => {
   if (text.length > longestTyped) return null;
   const parts = shape.exec(text);
   if (parts === null) return null;
-  const [, sign = '', digits = '', word = ''] = parts;
+  const [sign, digits, word] = [textAt(parts, 1), textAt(parts, 2), textAt(parts, 3)];
   const plain = thousands.test(digits)
     ? digits.replaceAll(',', '')
     : decimalComma.test(digits)

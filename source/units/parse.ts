@@ -11,6 +11,7 @@ import {
   type UnitRow,
   volumeUnits,
 } from './tables.js';
+import { textAt } from './text-at.js';
 
 export type Mass = { readonly kind: 'mass'; readonly grams: number };
 export type Volume = { readonly kind: 'volume'; readonly millilitres: number };
@@ -164,10 +165,11 @@ export const parseDuration = (typed: string): Duration | Unread => {
     return typeof seconds === 'number' ? { kind: 'duration', seconds } : seconds;
   }
   let seconds = 0;
-  for (const [, digits = '', word = ''] of parts) {
+  for (const part of parts) {
+    const word = textAt(part, 2);
     const unit = unitOf(durationUnits, word);
     if (unit === undefined) return unknownUnit(typed, word, rules);
-    seconds += Number(digits.replace(',', '.')) * unit.size;
+    seconds += Number(textAt(part, 1).replace(',', '.')) * unit.size;
   }
   return { kind: 'duration', seconds };
 };

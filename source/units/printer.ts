@@ -127,7 +127,7 @@ export const printer = (habits: Habits): Printer => {
     rate: (kelvinPerSecond) => {
       const perMinute = steps(kelvinPerSecond) * minute;
       const number = Math.abs(perMinute) < 1.95 ? trimmed(perMinute, 1) : whole(perMinute);
-      return `${number === '-0' ? '0' : number} ${sign} ${aMinute}`;
+      return `${number} ${sign} ${aMinute}`;
     },
     time,
     about,

@@ -1,3 +1,5 @@
+import { textAt } from './text-at.js';
+
 /** How times of day are read. */
 export const clockHabits = ['12h', '24h'] as const;
 export type ClockHabit = (typeof clockHabits)[number];
@@ -31,7 +33,8 @@ const dayOf = (word: string): WallTime['day'] | null => {
 export const parseWallTime = (typed: string): WallTime | null => {
   const found = /^(?:(\S+?)[\sT]+)?(\d{1,2})(?:[:.h](\d{2}))?\s*(a\.?m\.?|p\.?m\.?)?$/i.exec(typed.trim());
   if (found === null) return null;
-  const [, dayWord = '', hourWord = '', minuteWord, half = ''] = found;
+  const [dayWord, hourWord, half] = [textAt(found, 1), textAt(found, 2), textAt(found, 4)];
+  const minuteWord = found[3];
   const twelve = half !== '';
   // "15" alone may be a number of anything.
   if (minuteWord === undefined && !twelve) return null;

@@ -113,6 +113,22 @@ describe('what the candy will be like', () => {
     expect(batchOf(doctored, seaLevel).candy.grainRisk).toBe('low');
   });
 
+  it('of syrup alone has nothing that could grain', () => {
+    const { candy } = batchOf(
+      recipeOf({
+        ingredients: [
+          ['glucose-syrup', '500 g', 'de: 42'],
+          ['water', '100 ml'],
+        ],
+        target: 'celsius: [123, 126]',
+      }),
+      seaLevel,
+    );
+    expect(candy.doctorRatio).toBeNull();
+    expect(candy.grainRisk).toBe('low');
+    expect(candy.doctorMissingGrams).toBe(0);
+  });
+
   it('counts what acid splits: some for a quarter teaspoon of cream of tartar, more for sourer ones', () => {
     const inverted = (...acid: Line[]) => batchOf(clear(...acid), seaLevel).candy.invertedFraction;
     expect(inverted()).toBe(0);

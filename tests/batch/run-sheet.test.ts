@@ -5,7 +5,7 @@ import { paceOf } from '../../source/batch/run-sheet-pace.js';
 import { type Busy, mostBatches, type RunPlan, runPlanOf } from '../../source/batch/run-sheet-plan.js';
 import { boilSeconds, canMeasureMiddle, phaseSeconds } from '../../source/batch/run-sheet-times.js';
 import type { Kitchen } from '../../source/kitchen/kitchen.js';
-import { nothingLearned } from '../../source/kitchen/learned.js';
+import { type Lesson, nothingLearned } from '../../source/kitchen/learned.js';
 import { recipe, recipeNames } from '../cook/play.js';
 import { hall, hillHall, recipeOf, seaLevel } from './samples.js';
 
@@ -116,6 +116,16 @@ describe('how long the boil takes', () => {
     expect(paceOf(batch)).toBeNull();
   });
 
+  it('is not replaced by a setting that this stove does not have, nor by what says nothing of time', () => {
+    const lesson: Lesson = { value: 800, sd: 0.1, cooks: 4, date: null, by: 'cooks' };
+    const taught = (watts: Record<string, Lesson>) =>
+      paceOf(batchOf(hillHall, { ...hall, learned: { ...nothingLearned, watts } }));
+    expect(taught({ 'ring of the old stove': lesson })).toBeNull();
+    expect(
+      taught({ 'ring of the old stove': lesson, low: { ...lesson, value: 300 } })?.boilWatts?.typical,
+    ).toBe(300);
+  });
+
   it('waits the unmeasured minutes where nothing measures the middle', () => {
     const blind = batchOf(hillHall, { ...hall, thermometers: [] });
     expect(canMeasureMiddle(blind)).toBe(false);
@@ -201,6 +211,10 @@ describe('the moments of a demonstration', () => {
     const children = runPlanOf(batchOf(hillHall, { ...hall, hands: 'children' })).held;
     expect(children.limitCelsius).toBeLessThan(held.limitCelsius);
     expect(children.slabAt).toBeLessThan(held.slabAt);
+    // Gloves take it as warm as it is kept: it is turned out, folded once and measured.
+    const gloved = runPlanOf(batchOf(hillHall, { ...hall, hands: 'gloved' })).held;
+    expect(gloved.limitCelsius).toBe(gloved.keepCelsius[0]);
+    expect(gloved.slabBetween[1]).toBe(-3 * minute);
   });
 
   it('wraps after a rest, and at once in damp air', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { householdAmount, householdVolume, ounces, quarts } from '../../source/units/household.js';
 import { printer } from '../../source/units/printer.js';
-import { wallDate, wallTime } from '../../source/units/wall-clock.js';
+import { parseWallTime, wallDate, wallTime } from '../../source/units/wall-clock.js';
 
 describe('by ounces, cups and spoons, as people measure', () => {
   it.each([
@@ -61,6 +61,16 @@ describe('by ounces, cups and spoons, as people measure', () => {
     expect(quarts(3.2)).toBe('3 1/2 quarts');
   });
 
+  it.each([
+    ['1 drop', '1 Tropfen'],
+    ['a drop', '1 Tropfen'],
+    ['3 drops', '3 Tropfen'],
+    ['a pinch', 'eine Prise'],
+    ['2 pinches', '2 Prisen'],
+  ])('what a recipe counts as %s is %s in German', (written, said) => {
+    expect(householdAmount({ grams: 0.5, millilitres: null, written }, 'de')).toBe(said);
+  });
+
   it('only somebody who weighs in ounces reads ounces, and a gram or two stay grams', () => {
     const right = (celsius: number): number => celsius;
     const metric = printer({ unit: 'C', toShownCelsius: right });
@@ -93,6 +103,12 @@ describe('both scales in one sentence', () => {
 });
 
 describe('times of day', () => {
+  it.each(['monday 15:00', '2026-02-30 15:00', '24:00', '15:60', '0 pm', '13 pm', '15'])(
+    '%j is none',
+    (typed) => {
+      expect(parseWallTime(typed)).toBeNull();
+    },
+  );
   it('with 12 or 24 hours', () => {
     expect(wallTime(0, true)).toBe('12:00 am');
     expect(wallTime(54_300)).toBe('15:05');

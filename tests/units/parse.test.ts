@@ -169,6 +169,9 @@ describe('places, lengths, times', () => {
   ])('duration %s', (typed, seconds) => {
     expect(parseDuration(typed)).toEqual({ kind: 'duration', seconds });
   });
+  it('a duration of several parts names the part that is no time', () => {
+    expect(sentence(parseDuration('1 h 10 parsecs'))).toContain('"parsecs" is no unit of time');
+  });
   it('a mass where an altitude belongs is named', () => {
     expect(sentence(parseAltitude('1450 g'))).toBe(
       '"1450 g": "g" is no unit of altitude. Use one of m, ft and km, for example 1450 m or 4750 ft.',

@@ -80,6 +80,7 @@ describe('amounts', () => {
   });
   it('the rest', () => {
     expect(inCelsius.litres(0.654)).toBe('650 ml');
+    expect(inCelsius.litres(0.034)).toBe('34 ml');
     expect(inCelsius.litres(2.44)).toBe('2.4 l');
     expect(inCelsius.millimetres(15.2)).toBe('15 mm');
     expect(inCelsius.metres(1450)).toBe('1,450 m');

@@ -5,6 +5,7 @@ import {
   fahrenheitStepsToKelvin,
   fahrenheitToCelsius,
   kelvinToFahrenheitSteps,
+  parseScaleWord,
   parseTemperature,
 } from '../../source/units/temperature.js';
 
@@ -41,6 +42,7 @@ describe('a temperature as typed', () => {
     '--3',
     'NaN',
     '٢٣٨',
+    '2'.repeat(70),
   ])('%j is none', (typed) => {
     expect(parseTemperature(typed)).toBeNull();
   });
@@ -55,6 +57,15 @@ describe('a temperature as typed', () => {
 });
 
 describe('Celsius and Fahrenheit', () => {
+  it('are the only scales that can be named', () => {
+    expect(['c', ' °F ', 'Fahrenheit', 'kelvin', 'warm'].map(parseScaleWord)).toEqual([
+      'C',
+      'F',
+      'F',
+      null,
+      null,
+    ]);
+  });
   it('meet at -40, 32, 212', () => {
     expect(celsiusToFahrenheit(-40)).toBe(-40);
     expect(celsiusToFahrenheit(0)).toBe(32);
