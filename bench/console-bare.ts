@@ -6,7 +6,7 @@ import { terminalProgram } from '../scripts/build-options.mjs';
 import type { Row } from './bare/bare.js';
 import { columns, rows } from './console-pty.js';
 
-/** The bare program, built as the console is. */
+/** The bare program, built as the console is, on the library as it is published: what ours changes in it is ours. */
 export const buildBare = async (folder: string): Promise<string> => {
   const outfile = join(folder, 'bare.mjs');
   await build({ ...terminalProgram, entryPoints: ['bench/bare/bare.tsx'], outfile });

@@ -2,6 +2,7 @@ import { chmod, rename, rm, writeFile } from 'node:fs/promises';
 import { build } from 'esbuild';
 import { terminalProgram } from './build-options.mjs';
 import { noticesOf, packagesIn } from './notices.mjs';
+import { rememberingInk } from './remembering-ink.mjs';
 
 // One small entry that answers at once; each command and the screen are loaded after it, in shared pieces.
 // Built beside the old one and put in its place whole: a build that fails leaves what works.
@@ -15,9 +16,11 @@ const { metafile } = await build({
   outExtension: { '.js': '.mjs' },
   splitting: true,
   metafile: true,
-  ...(counting === null
-    ? {}
-    : { plugins: [...terminalProgram.plugins, counting.countingInEsbuild('source/cli.ts')] }),
+  plugins: [
+    ...terminalProgram.plugins,
+    rememberingInk,
+    ...(counting === null ? [] : [counting.countingInEsbuild('source/cli.ts')]),
+  ],
 });
 // Nothing is installed beside the program: what it is made of is in it, and so is what its makers ask to be told.
 await writeFile(`${fresh}/NOTICES.txt`, noticesOf(packagesIn(metafile)));
