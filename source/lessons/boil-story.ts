@@ -5,8 +5,8 @@ import { advise } from '../cook/advise.js';
 import { headline } from '../cook/candy.js';
 import type { Cook } from '../cook/cook.js';
 import { type Firmness, firmnessAt, spreadKelvin } from '../sugar/glass.js';
-import { coldWaterOutcomes, type Stage, stageDistance, stages } from '../sugar/stages.js';
-import type { ReadingTold, TestTold } from './reading-story.js';
+import { stageDistance, stageWithin } from '../sugar/stages.js';
+import { type ReadingTold, stageToCelsius, type TestTold } from './reading-story.js';
 import type { Instant } from './walk.js';
 
 /** What was believed and foreseen at a moment of the boil. */
@@ -121,9 +121,8 @@ const peakByFingers = (cook: Cook, tests: readonly TestTold[]): PeakTold | null 
   const last = tests.findLast(({ outcome }) => outcome !== 'unsure');
   if (last === undefined || last.outcome === 'unsure') return null;
   const { stageFromCelsius, target, curve } = cook.batch;
-  const next: Stage = stages[coldWaterOutcomes.indexOf(last.outcome) + 1] ?? 'past hard crack';
   const low = Math.max(curve.validCelsius[0], stageFromCelsius[last.outcome]);
-  const high = Math.max(low, Math.min(curve.validCelsius[1], stageFromCelsius[next]));
+  const high = Math.max(low, Math.min(curve.validCelsius[1], stageToCelsius(last.outcome, stageFromCelsius)));
   const celsius = (low + high) / 2;
   return {
     t: last.t,
@@ -253,7 +252,6 @@ export const forecastsOf = (
 export const worstDisagreement = (tests: readonly TestTold[], cook: Cook): number =>
   tests.reduce((worst, { outcome, celsius }) => {
     if (outcome === 'unsure' || celsius === null) return worst;
-    const dial = stages.findLast((stage) => celsius >= cook.batch.stageFromCelsius[stage]) ?? 'dissolves';
-    const distance = stageDistance(dial, outcome);
+    const distance = stageDistance(stageWithin(celsius, cook.batch.stageFromCelsius), outcome);
     return Math.abs(distance) > Math.abs(worst) ? distance : worst;
   }, 0);

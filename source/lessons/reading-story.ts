@@ -1,7 +1,7 @@
 import type { Cook } from '../cook/cook.js';
 import type { By } from '../cook/event.js';
 import { judge, type Verdict } from '../cook/verdict.js';
-import type { ColdWaterOutcome } from '../sugar/stages.js';
+import { type ColdWaterOutcome, type Stage, stages } from '../sugar/stages.js';
 import type { TemperatureUnit } from '../units/printer.js';
 import { toCelsius } from '../units/temperature.js';
 import type { Instant } from './walk.js';
@@ -27,6 +27,10 @@ export type TestTold = {
   /** What was believed of the syrup when it was tested, true Celsius. */
   readonly celsius: number | null;
 };
+
+/** Where the stage ends that fingers felt: at the lowest bound above its own, Celsius. */
+export const stageToCelsius = (felt: ColdWaterOutcome, from: Readonly<Record<Stage, number>>): number =>
+  Math.min(...stages.map((stage) => from[stage]).filter((celsius) => celsius > from[felt]));
 
 const measured = (cook: Cook, seq: number, of: ReadingTold['of'], shownCelsius: number): number => {
   const found = of === 'syrup' ? cook.lastReading : cook.middle;

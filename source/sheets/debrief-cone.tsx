@@ -4,28 +4,26 @@ import type { ReactElement } from 'react';
 import type { Story } from '../lessons/story.js';
 import { message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
-import { type CurveSize, curveSizes } from './debrief-curve.js';
-import { type Foreseen, foreseenOf, mostSeconds } from './debrief-foreseen.js';
+import { type CurveSize, curveSizes, pathOf } from './debrief-curve.js';
+import { type Foreseen, type ForeseenTrack, foreseenOf, mostSeconds } from './debrief-foreseen.js';
 
 const margin = { left: 40, top: 12, right: 12, bottom: 44 } as const;
 const height = 200;
 const colour = '#1f5a8a';
 
 const Cone = ({
-  points,
-  came,
+  track,
   size,
   printer,
 }: {
-  points: readonly Foreseen[];
-  came: number;
+  track: ForeseenTrack;
   size: CurveSize;
   printer: Printer;
 }): ReactElement => {
-  const first = points[0]?.t ?? 0;
+  const { points, from: first, came } = track;
   const plotWidth = size.width - margin.left - margin.right;
   const plotHeight = height - margin.top - margin.bottom;
-  const top = mostSeconds({ points, came });
+  const top = mostSeconds(track);
   const x = scaleLinear().domain([first, came]).range([0, plotWidth]);
   const y = scaleLinear().domain([0, top]).range([plotHeight, 0]).clamp(true);
   const band = area<Foreseen>()
@@ -80,8 +78,8 @@ const Cone = ({
         >
           {words(message('debrief.plot.axis'), printer)}
         </text>
-        <path d={band([...points]) ?? ''} fill={colour} opacity={0.16} />
-        <path d={typical([...points]) ?? ''} fill="none" stroke={colour} strokeWidth={1.6} />
+        <path d={pathOf(band([...points]))} fill={colour} opacity={0.16} />
+        <path d={pathOf(typical([...points]))} fill="none" stroke={colour} strokeWidth={1.6} />
         <line x1={x(first)} y1={y(came - first)} x2={x(came)} y2={y(0)} stroke="#333" strokeDasharray="5 3" />
       </g>
     </svg>
@@ -95,7 +93,7 @@ export const ConeFigure = ({ story, printer }: { story: Story; printer: Printer 
   return (
     <figure className="cone">
       {curveSizes.map((size) => (
-        <Cone key={size.id} {...foreseen} size={size} printer={printer} />
+        <Cone key={size.id} track={foreseen} size={size} printer={printer} />
       ))}
       <ul className="legend">
         <li>

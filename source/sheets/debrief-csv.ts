@@ -16,7 +16,8 @@ const columns = [
   'taken_back',
   'rehearsal',
 ] as const;
-type Row = Readonly<Partial<Record<(typeof columns)[number], string | number | boolean>>>;
+type Cell = string | number | boolean | undefined;
+type Row = Readonly<Partial<Record<(typeof columns)[number], Cell>>>;
 
 /** What an event carries, in the columns that fit; the stamp comes from elsewhere. */
 const cellsOf = (event: Happened): Row => {
@@ -81,7 +82,7 @@ const cellsOf = (event: Happened): Row => {
 const formula = /^[=+\-@\t\r]/;
 
 /** One cell after RFC 4180: in quotes where it holds a comma, a quote or a line end. */
-const cell = (value: string | number | boolean | undefined): string => {
+const cell = (value: Cell): string => {
   if (value === undefined) return '';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value === 'number') return String(Number(value.toFixed(3)));
@@ -98,12 +99,11 @@ export const debriefCsv = ({ events, readings, spans, voided, startedAt, rehears
   const started = startedAt === null ? Number.NaN : Date.parse(startedAt);
   const rows = events.map((event): Row => {
     const reading = read.get(event.seq);
-    const phase = spans.findLast(({ from }) => from <= event.t)?.phase;
     return {
       seq: event.seq,
       seconds: event.t,
       ...(Number.isNaN(started) ? {} : { clock: new Date(started + event.t * 1000).toISOString() }),
-      ...(phase === undefined ? {} : { phase }),
+      phase: spans.findLast(({ from }) => from <= event.t)?.phase,
       kind: event.kind,
       ...cellsOf(event),
       ...(reading === undefined

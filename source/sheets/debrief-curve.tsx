@@ -169,6 +169,9 @@ const TimeAxis = ({ frame, size, x, plotWidth, plotHeight, say }: Drawn): ReactE
   </g>
 );
 
+/** A drawn path; none where nothing is drawn. */
+export const pathOf = (path: string | null): string => path ?? '';
+
 const eightyPercent = 1.2816;
 
 const Syrup = ({ story, x, y }: Drawn): ReactElement => {
@@ -182,8 +185,8 @@ const Syrup = ({ story, x, y }: Drawn): ReactElement => {
   const track = [...story.track];
   return (
     <g>
-      <path d={band(track) ?? ''} fill={colours.syrup} opacity={0.14} />
-      <path d={believed(track) ?? ''} fill="none" stroke={colours.syrup} strokeWidth={1.6} />
+      <path d={pathOf(band(track))} fill={colours.syrup} opacity={0.14} />
+      <path d={pathOf(believed(track))} fill="none" stroke={colours.syrup} strokeWidth={1.6} />
     </g>
   );
 };

@@ -16,6 +16,7 @@ export type DebriefTable = {
   /** Cells hold phrases: set as blocks where there is no room. */
   readonly wordy?: boolean;
   readonly foot: Message | null;
+  /** Said in its place; a table that has neither rows nor this is left out. */
   readonly whenEmpty: Message | null;
 };
 
@@ -270,8 +271,8 @@ const troubleTable = ({ troubles }: Story): DebriefTable => ({
 /** The story as headed parts, in the order in which it is read; `damage`: what the journal lost. */
 export const debriefDocument = (
   story: Story,
-  damage: readonly Message[] = [],
-  twelveHours = false,
+  damage: readonly Message[],
+  twelveHours: boolean,
 ): DebriefDocument => {
   const { batch, cook, readings, startedAt, seconds, rehearsal, from, gaps, notes, changes } = story;
   return {

@@ -9,7 +9,12 @@ export type Foreseen = {
 };
 
 /** The forecast's own track, and when the pot had to come off. */
-export type ForeseenTrack = { readonly points: readonly Foreseen[]; readonly came: number };
+export type ForeseenTrack = {
+  readonly points: readonly Foreseen[];
+  /** The first of them. */
+  readonly from: number;
+  readonly came: number;
+};
 
 /** With fewer there is nothing to follow. */
 const leastPoints = 3;
@@ -22,11 +27,12 @@ export const foreseenOf = ({ track, offs }: Pick<Story, 'track' | 'offs'>): Fore
   const points = track.flatMap(({ t, takeOffSeconds }) =>
     takeOffSeconds === null || t > came ? [] : [{ t, ...takeOffSeconds }],
   );
-  return points.length < leastPoints ? null : { points, came };
+  const [first] = points;
+  return first === undefined || points.length < leastPoints ? null : { points, from: first.t, came };
 };
 
 /** The top of a drawing of it, seconds. A first guess may be far off: what lies beyond twice the truth is cut. */
-export const mostSeconds = ({ points, came }: ForeseenTrack): number => {
-  const whole = came - (points[0]?.t ?? 0);
+export const mostSeconds = ({ points, from, came }: ForeseenTrack): number => {
+  const whole = came - from;
   return Math.min(Math.max(120, 2 * whole), Math.max(whole, ...points.map(({ high }) => high)));
 };

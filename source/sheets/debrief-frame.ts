@@ -2,9 +2,9 @@ import { scaleLinear } from 'd3-scale';
 import type { Pair } from '../batch/batch.js';
 import { isBefore } from '../cook/candy.js';
 import { handLimit } from '../cook/phases/gates.js';
-import type { TestTold } from '../lessons/reading-story.js';
+import { stageToCelsius, type TestTold } from '../lessons/reading-story.js';
 import type { Story } from '../lessons/story.js';
-import { coldWaterOutcomes, type Stage, stages } from '../sugar/stages.js';
+import { type Stage, stages } from '../sugar/stages.js';
 
 /** What the curve shows and between which ends; Celsius true, seconds since the opening. */
 export type CurveFrame = {
@@ -28,9 +28,9 @@ const celsiusOfTest = (test: TestTold, story: Story, high: number): number | nul
   if (test.celsius !== null) return test.celsius;
   if (test.outcome === 'unsure') return null;
   const { stageFromCelsius, boil } = story.batch;
-  const next = stages[coldWaterOutcomes.indexOf(test.outcome) + 1] ?? 'past hard crack';
   const from = Math.max(boil.startsCelsius, stageFromCelsius[test.outcome]);
-  return Math.max(from, Math.min(high, (from + stageFromCelsius[next]) / 2));
+  const to = stageToCelsius(test.outcome, stageFromCelsius);
+  return Math.max(from, Math.min(high, (from + to) / 2));
 };
 
 /** The frame of the curve; null where nothing was read and nothing was tested. */

@@ -17,9 +17,9 @@ const policy =
 
 const shortRows = 13;
 
-const Table = ({ table, say }: { table: DebriefTable; say: Say }): ReactElement | null => {
+const Table = ({ table, say }: { table: DebriefTable; say: Say }): ReactElement => {
   const { columns, rows, right, wordy, foot, whenEmpty } = table;
-  if (rows.length === 0) return whenEmpty === null ? null : <p>{say(whenEmpty)}</p>;
+  if (rows.length === 0 && whenEmpty !== null) return <p>{say(whenEmpty)}</p>;
   const names = columns.map(say);
   const side = (index: number) => (right.includes(index) ? 'right' : undefined);
   return (

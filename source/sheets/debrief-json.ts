@@ -5,10 +5,9 @@ import type { Printer } from '../units/printer.js';
 
 const round =
   (decimals: number) =>
-  (value: number): number => {
-    const rounded = Number(value.toFixed(decimals));
-    return Object.is(rounded, -0) ? 0 : rounded;
-  };
+  (value: number): number =>
+    // With 0 added nothing reads "-0".
+    Number(value.toFixed(decimals)) + 0;
 const seconds = round(1);
 const celsius = round(2);
 const grams = round(1);

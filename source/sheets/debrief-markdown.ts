@@ -12,7 +12,7 @@ const tableOf = (
   { columns, rows, right, foot, whenEmpty }: DebriefTable,
   say: (said: Message) => string,
 ): string[] => {
-  if (rows.length === 0) return whenEmpty === null ? [] : [say(whenEmpty)];
+  if (rows.length === 0 && whenEmpty !== null) return [say(whenEmpty)];
   const line = (row: readonly Message[]): string => `| ${row.map(say).join(' | ')} |`;
   return [
     line(columns),

@@ -3,7 +3,6 @@ import type { Story } from '../lessons/story.js';
 import { message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
 import { type Foreseen, foreseenOf, mostSeconds } from './debrief-foreseen.js';
-import { sheetColumns } from './layout.js';
 import { textAxis } from './text-axis.js';
 
 const rows = 9;
@@ -33,12 +32,11 @@ const lastBefore = (points: readonly Foreseen[], t: number): Foreseen | undefine
 export const textCone = (
   story: Pick<Story, 'track' | 'offs'>,
   printer: Printer,
-  columns = sheetColumns,
+  columns: number,
 ): readonly string[] | null => {
   const track = foreseenOf(story);
   if (track === null) return null;
-  const { points, came } = track;
-  const first = points[0]?.t ?? 0;
+  const { points, from: first, came } = track;
   const width = columns - numberColumn - 2;
   const y = scaleLinear()
     .domain([0, mostSeconds(track)])
@@ -66,7 +64,7 @@ export const textCone = (
   );
   const body = Array.from({ length: rows }, (_, place) => {
     const number = numbers.get(place);
-    const line = drawn.map((cells) => cells[place] ?? ' ').join('');
+    const line = drawn.map((cells) => cells[place]).join('');
     return `${(number ?? '').padStart(numberColumn)} ${number === undefined ? '|' : '+'}${line}`.trimEnd();
   });
   const axis = textAxis(

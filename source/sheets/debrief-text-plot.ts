@@ -24,8 +24,7 @@ const marks = {
 type Grid = string[][];
 
 const put = (grid: Grid, column: number, row: number, mark: string): void => {
-  const line = grid[row];
-  if (line !== undefined && column >= 0 && column < line.length) line[column] = mark;
+  grid[row]?.splice(column, 1, mark);
 };
 
 /** The pot left the ring: not where a test in the same column says it already. */

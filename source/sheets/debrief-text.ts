@@ -1,3 +1,4 @@
+import { at } from '../forecast/numbers.js';
 import type { Story } from '../lessons/story.js';
 import { type Message, message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
@@ -9,6 +10,8 @@ import { beside, sheetColumns, wrapped } from './layout.js';
 const labelColumn = 14;
 const gap = '  ';
 
+const lengthOf = (text: string): number => text.length;
+
 const padded = (cell: string, width: number, right: boolean): string =>
   right ? cell.padStart(width) : cell.padEnd(width);
 
@@ -17,17 +20,19 @@ const tableLines = (
   { columns, rows, right, foot, whenEmpty }: DebriefTable,
   say: (said: Message) => string,
 ): string[] => {
-  if (rows.length === 0) return whenEmpty === null ? [] : [`${gap}${say(whenEmpty)}`];
+  if (rows.length === 0 && whenEmpty !== null) return [`${gap}${say(whenEmpty)}`];
   const cells = [columns, ...rows].map((row) => row.map(say));
-  const widths = columns.map((_, index) => Math.max(...cells.map((row) => row[index]?.length ?? 0)));
+  const widths = columns.map((_, index) =>
+    Math.max(...cells.flatMap((row) => row.slice(index, index + 1)).map(lengthOf)),
+  );
   const fixed = widths.slice(0, -1).reduce((sum, width) => sum + width + gap.length, gap.length);
   const lines = cells.flatMap((row) => {
     const front = row
       .slice(0, -1)
-      .map((cell, index) => padded(cell, widths[index] ?? 0, right.includes(index)))
+      .map((cell, index) => padded(cell, at(widths, index), right.includes(index)))
       .join(gap);
     return wrapped(
-      `${gap}${front}${gap}${row.at(-1) ?? ''}`,
+      `${gap}${front}${gap}${row.slice(-1).join('')}`,
       sheetColumns,
       Math.min(fixed, sheetColumns - 20),
     );

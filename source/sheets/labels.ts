@@ -17,6 +17,8 @@ type Listed = {
   readonly on: readonly Place[];
 };
 
+type Weighed = Listed & { readonly grams: number };
+
 export type LabelAsked = {
   readonly pieces: number;
   /** In one bag. */
@@ -40,8 +42,8 @@ const unlistedWaterShare = 0.05;
 const isWater = ({ role, composition }: Ingredient): boolean => role === 'water' && composition.water > 0.99;
 
 /** Ingredients that are one and the same count together. */
-const weighedIn = (recipe: Recipe): readonly Listed[] => {
-  const found = new Map<string, Listed>();
+const weighedIn = (recipe: Recipe): readonly Weighed[] => {
+  const found = new Map<string, Weighed>();
   for (const one of recipe.ingredients) {
     if (isWater(one)) continue;
     const before = found.get(one.item);
@@ -105,7 +107,7 @@ export const labelOf = (batch: Batch, checked: readonly string[]): Label => {
   const { recipe } = batch;
   const water = waterOf(batch);
   const weighed = weighedIn(recipe);
-  const wet: readonly Listed[] =
+  const wet: readonly Weighed[] =
     water.leftGrams > 0
       ? [
           {
@@ -119,7 +121,7 @@ export const labelOf = (batch: Batch, checked: readonly string[]): Label => {
           },
         ]
       : [];
-  const sorted = [...weighed, ...wet].toSorted((one, other) => (other.grams ?? 0) - (one.grams ?? 0));
+  const sorted = [...weighed, ...wet].toSorted((one, other) => other.grams - one.grams);
   const ingredients = [...sorted, ...besides(recipe, sorted)];
   const ruledOut = new Set(checked.map((word) => word.toLowerCase()));
   const toCheck = recipe.allergens.check

@@ -6,7 +6,7 @@ export const sheetColumns = 78;
  * spaces, counted in. A word longer than a line keeps its line to itself.
  */
 export const wrapped = (text: string, columns = sheetColumns, indent = 0): string[] => {
-  const front = /^ */.exec(text)?.[0] ?? '';
+  const front = text.slice(0, text.search(/[^ ]|$/));
   const lines: string[] = [];
   let line = front;
   let empty = true;

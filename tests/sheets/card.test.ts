@@ -87,6 +87,14 @@ describe('the card', () => {
     expect(card).not.toMatch(/OFF THE HEAT: \d/);
   });
 
+  it('has the words of the fingers large, and no number, on a page without a thermometer', () => {
+    const batch = made(blind);
+    const page = cardHtml(batch, null, printerOf(batch));
+    expect(page).toContain('<p class="value words">hard ball</p>');
+    expect(page).not.toMatch(/<th scope="row">\d/);
+    expect(cardHtml(made(hall), null, printerOf(made(hall)))).toMatch(/<p class="value">\d+ °F<\/p>/);
+  });
+
   it('forbids lid and stillness where a batch would foam or scorch', () => {
     const card = flat(made(hall, 'molasses-pull'));
     expect(card).toContain('stirring slowly along the bottom');

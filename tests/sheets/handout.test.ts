@@ -89,6 +89,20 @@ describe('the page for the audience', () => {
     expect(page).toContain('under four');
   });
 
+  it.each([
+    [{ contains: [], check: [], unknown: true }, /not known/i],
+    [{ contains: [], check: [], unknown: false }, /none of the common|no common/i],
+  ])('says what is known of allergens: %o', (allergens, said) => {
+    const own = batchOf({ ...recipe('clear-pull'), allergens, about: '', cues: {} }, defaultKitchen);
+    for (const form of [handoutMarkdown(own, plainPrinter), handoutHtml(own, plainPrinter)]) {
+      expect(form).toMatch(said);
+      expect(form).not.toMatch(/has this in it|may have this/);
+      // Without the presenter's own words there is still room for notes, and no empty line for them.
+      expect(form).toContain('Room for your own notes');
+      expect(form).not.toMatch(/\n\*\*\n|<p class="about">|<dl><\/dl>/);
+    }
+  });
+
   it("keeps the presenter's own words and leaves room for more", () => {
     expect(page).toContain('- *boil:* Nobody stirs now.');
     expect(page).toContain('Room for your own notes:');

@@ -89,6 +89,26 @@ describe('a label', () => {
     expect(text).not.toContain('No common allergen');
   });
 
+  it('says so where no common allergen is known of, and where nothing is on hands and table', () => {
+    const own = recipe('clear-pull');
+    const kept = own.ingredients.filter(
+      ({ allergens, role }) => allergens.check.length === 0 && role !== 'water',
+    );
+    const dry = {
+      ...own,
+      ingredients: kept,
+      hands: 'dry',
+      surface: 'dry',
+      dust: 'none',
+      allergens: { contains: [], check: [], unknown: false },
+    } as const;
+    const text = flat(textOf(dry));
+    expect(text).toContain('No common allergen');
+    expect(text).not.toMatch(/on hands|on table|for dusting|NOT KNOWN/);
+    // Nothing was boiled away, nothing stands unweighed, nothing is to be read.
+    expect(labelNotes(labelOf(batchOf(dry, defaultKitchen), []))).toEqual([]);
+  });
+
   it('tells how the water was counted, and what is still to be read', () => {
     const notes = labelNotes(labelOf(batchOf(recipe('rice-syrup-pull'), defaultKitchen), [])).map((note) =>
       words(note, plainPrinter),

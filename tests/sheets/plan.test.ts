@@ -125,3 +125,17 @@ describe('the plan explained', () => {
     for (const line of said.split('\n')) expect(line.length).toBeLessThanOrEqual(78);
   });
 });
+
+describe('a syrup without table sugar', () => {
+  const flat = (told: string) => told.replaceAll(/\s+/g, ' ');
+  const own = {
+    ...hillHall,
+    ingredients: hillHall.ingredients.filter(({ composition }) => composition.sucrose < 0.5),
+  };
+
+  it('is not said to hold more sugar than its water can', () => {
+    expect(flat(explained(up))).toContain('times as much sucrose for its water');
+    expect(explained(batchOf(own, hall))).not.toMatch(/NaN|Infinity|undefined|null/);
+    expect(flat(explained(batchOf(own, hall)))).not.toContain('times as much sucrose');
+  });
+});
