@@ -108,7 +108,8 @@ export const deWatch = {
   'watch.pieces': (v, p) => p.count(v.pieces, 'Stück', 'Stück'),
   'watch.done': 'Fertig',
   'watch.cue': 'Dazu sagt man:',
-  'watch.has': (v, p) => `Darin ist: ${p.list(v.items.map((item) => escapeForTerminal(allergenWord(item))))}.`,
+  'watch.has': (v, p) =>
+    `Darin ist: ${p.list(v.items.map((item) => escapeForTerminal(allergenWord(item))))}.`,
 
   'watch.keys': 'q verlässt; der Herd merkt nichts davon',
   'watch.over.keys': 'Dieses Kochen ist vorbei. Das nächste erscheint hier von selbst. q verlässt',
