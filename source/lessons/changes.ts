@@ -117,19 +117,17 @@ const rules: readonly Rule[] = [
     source: 'seconds there are to respond: hazard table',
     find: (facts) => {
       const [slow] = facts.troubles
-        .filter(
-          ({ inTime, withinSeconds }) => inTime === false && withinSeconds !== null && withinSeconds <= 60,
+        .flatMap(({ name, firstSeconds: seconds, withinSeconds: within, inTime }) =>
+          seconds === null || within === null || within > 60 || inTime !== false
+            ? []
+            : [{ name, seconds, within }],
         )
-        .toSorted((one, other) => (other.firstSeconds ?? 0) - (one.firstSeconds ?? 0));
+        .toSorted((one, other) => other.seconds - one.seconds);
       return slow === undefined
         ? null
         : {
             action: message('debrief.change.slow-answer', { name: slow.name }),
-            because: message('debrief.because.slow-answer', {
-              name: slow.name,
-              seconds: slow.firstSeconds ?? 0,
-              within: slow.withinSeconds ?? 0,
-            }),
+            because: message('debrief.because.slow-answer', slow),
           };
     },
   },

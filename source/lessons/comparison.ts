@@ -50,8 +50,8 @@ const differed: readonly Column[] = [
     label: message('compare.window'),
     value: ({ batch }) => batch.target.todayCelsius.map((celsius) => celsius.toFixed(1)).join(' '),
     said: (value) => {
-      const [low = 0, high = 0] = String(value).split(' ').map(Number);
-      return message('compare.span', { between: [low, high] });
+      const [low, high] = String(value).split(' ');
+      return message('compare.span', { between: [Number(low), Number(high)] });
     },
   },
   {

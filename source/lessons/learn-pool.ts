@@ -20,17 +20,20 @@ const meanOf = (values: readonly Weighted[], total: number): number =>
 const medianOf = (values: readonly Weighted[], total: number): number => {
   const sorted = values.toSorted((one, other) => one.value - other.value);
   let below = 0;
+  let median = Number.NaN;
   let last: { readonly value: number; readonly at: number } | null = null;
   for (const { value, weight } of sorted) {
     const at = below + weight / 2;
-    if (at >= total / 2) {
-      if (last === null) return value;
-      return last.value + ((total / 2 - last.at) / (at - last.at)) * (value - last.value);
-    }
+    const isReached = at >= total / 2;
+    median =
+      isReached && last !== null
+        ? last.value + ((total / 2 - last.at) / (at - last.at)) * (value - last.value)
+        : value;
+    if (isReached) break;
     last = { value, at };
     below += weight;
   }
-  return sorted.at(-1)?.value ?? Number.NaN;
+  return median;
 };
 
 /**

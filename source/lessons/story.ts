@@ -21,7 +21,7 @@ import { type Moment, momentsOf } from './moments.js';
 import { type PhaseTold, phasesOf, type Span, spansOf } from './phase-story.js';
 import { type ReadingTold, readingsOf, type TestTold, testsOf } from './reading-story.js';
 import { type TroubleTold, troublesOf } from './trouble-story.js';
-import { type Instant, walk } from './walk.js';
+import { type Instant, openingOf, walk } from './walk.js';
 import { type WarningTold, warningsOf } from './warning-story.js';
 import { type PiecesTold, piecesTold, type YieldTold, yieldTold } from './yield-story.js';
 
@@ -82,12 +82,17 @@ const isRecording = (what: string): boolean => what.trim().toLowerCase() === 're
 
 /** When the last phase was over: what is typed afterwards, a weight or a remark, belongs to no phase. */
 const endOf = (spans: readonly Span[]): number =>
-  spans.find(({ phase }) => phase === 'over')?.from ?? spans.at(-1)?.to ?? 0;
+  spans.find(({ phase }) => phase === 'over')?.from ?? Math.max(0, ...spans.map(({ to }) => to));
+
+/** The last of a walk, which has one: it yields the opening first. */
+const lastOf = (lived: readonly Instant[]): Instant => {
+  const last = lived.at(-1);
+  if (last === undefined) throw new TypeError('a story has a beginning');
+  return last;
+};
 
 const factsOf = (lived: readonly Instant[], startedAt: string | null): Facts => {
-  const [begun] = lived;
-  if (begun === undefined) throw new TypeError('a story has a beginning');
-  const { cook } = lived.at(-1) ?? begun;
+  const { cook } = lastOf(lived);
   const events = cook.log.slice(0, cook.length);
   const voided = new Set(cook.voided);
   // What was taken back did not happen; what was advised because of it did.
@@ -95,7 +100,7 @@ const factsOf = (lived: readonly Instant[], startedAt: string | null): Facts => 
     voided.size === 0
       ? lived
       : [...walk(events.filter(({ seq, kind }) => kind !== 'undo' && !voided.has(seq)))];
-  const true_ = settled.at(-1)?.cook ?? cook;
+  const true_ = lastOf(settled).cook;
   const spans = spansOf(settled);
   const readings = readingsOf(settled);
   const tests = testsOf(settled);
@@ -103,13 +108,13 @@ const factsOf = (lived: readonly Instant[], startedAt: string | null): Facts => 
   const offs = offsOf(settled);
   const peak = peakOf(track, readings, tests, true_);
   const candy = candyOfPeak(peak, true_);
-  const [opened] = events;
+  const opened = openingOf(events);
   const kept = settled.flatMap(({ event }) => event ?? []);
   return {
     cook,
     batch: cook.batch,
     startedAt,
-    seed: opened?.kind === 'opened' ? opened.seed : null,
+    seed: opened.seed,
     rehearsal: cook.rehearsal,
     from: cook.from,
     state: stateOf(cook),
@@ -121,7 +126,7 @@ const factsOf = (lived: readonly Instant[], startedAt: string | null): Facts => 
     track,
     forecasts: forecastsOf(track, offs),
     spans,
-    phases: phasesOf(spans, cook, opened?.kind === 'opened' ? opened.runSheet : null),
+    phases: phasesOf(spans, cook, opened.runSheet),
     tests,
     disagreedStages: worstDisagreement(tests, cook),
     offs,
@@ -154,7 +159,7 @@ const factsOf = (lived: readonly Instant[], startedAt: string | null): Facts => 
 export const storyOf = (events: readonly Happened[], startedAt: string | null): Story =>
   storyAlong([...walk(events)], startedAt);
 
-/** The same of a cook that was walked through already, or of the beginning of such a walk. */
+/** The same of a cook that was walked through already, or of the beginning of such a walk; a TypeError where it is empty. */
 export const storyAlong = (lived: readonly Instant[], startedAt: string | null): Story => {
   const facts = factsOf(lived, startedAt);
   return { ...facts, changes: changesFor(facts), moments: momentsOf(facts) };

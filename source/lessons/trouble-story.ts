@@ -47,12 +47,11 @@ const isAbout = (event: Happened, name: TroubleName): boolean => {
   }
 };
 
-const opened = (name: TroubleName, cook: Cook): Open => {
+const opened = ({ name, phase }: Cook['troubles'][number], cook: Cook): Open => {
   const hazard = reportOf(name);
-  const trouble = cook.troubles.find((one) => one.name === name);
   return {
     name,
-    phase: trouble?.phase ?? 'mix',
+    phase,
     at: cook.t,
     firstSeconds: null,
     withinSeconds: hazard.respondWithinSeconds,
@@ -104,10 +103,10 @@ export const troublesOf = (instants: readonly Instant[]): readonly TroubleTold[]
         one.overAt = cook.t;
         open.delete(name);
       }
-      for (const name of now) {
-        if (open.has(name)) continue;
-        const fresh = opened(name, cook);
-        open.set(name, fresh);
+      for (const trouble of cook.troubles) {
+        if (open.has(trouble.name)) continue;
+        const fresh = opened(trouble, cook);
+        open.set(trouble.name, fresh);
         told.push(fresh);
       }
     }

@@ -2,7 +2,7 @@ import type { Advice } from '../cook/advice.js';
 import { advise } from '../cook/advise.js';
 import type { Cook } from '../cook/cook.js';
 import type { Happened } from '../cook/event.js';
-import { openCook } from '../cook/open.js';
+import { type Opened, openCook } from '../cook/open.js';
 import { step } from '../cook/step.js';
 
 /** A moment of a cook: after an event, or at an instant at which the advice changed by itself. */
@@ -46,6 +46,12 @@ function* between(cook: Cook, until: number): Generator<Instant> {
   }
 }
 
+/** What a list begins with. Throws a TypeError if that is not `opened`. */
+export const openingOf = ([first]: readonly Happened[]): Opened => {
+  if (first?.kind !== 'opened') throw new TypeError('a cook begins with the event "opened"');
+  return first;
+};
+
 const isFeed = (event: Happened): boolean => event.kind === 'reading' && event.by !== 'hands';
 
 /**
@@ -54,8 +60,8 @@ const isFeed = (event: Happened): boolean => event.kind === 'reading' && event.b
  * Ends with the last event; the walk of a list's beginning is the beginning of its walk. Throws a TypeError if the first event is not `opened`.
  */
 export function* walk(events: readonly Happened[]): Generator<Instant> {
-  const [first, ...rest] = events;
-  if (first?.kind !== 'opened') throw new TypeError('a cook begins with the event "opened"');
+  const first = openingOf(events);
+  const rest = events.slice(1);
   let cook = openCook(first);
   let lookedAt = cook.t;
   yield { t: cook.t, cook, advice: advise(cook, cook.t), event: first };
