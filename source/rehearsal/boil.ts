@@ -102,7 +102,6 @@ export const simulate = (options: BoilOptions, seed: number): Pot => {
   /** Grams leave as steam at the syrup's temperature and take their heat along. */
   const evaporate = (grams: number): void => {
     const leaving = Math.min(grams, Math.max(0, water - table.leastWaterGrams));
-    if (!(leaving > 0)) return;
     const heat = leaving * table.evaporationJoulePerGram(water);
     water -= leaving;
     steam += leaving;

@@ -12,7 +12,7 @@ export type Chance = {
  * Good enough for a rehearsal; not for secrets.
  */
 export const chanceFrom = (seed: number): Chance => {
-  let state = Math.trunc(Number.isFinite(seed) ? seed : 0) >>> 0;
+  let state = seed >>> 0;
   let spare: number | null = null;
   const even = (): number => {
     state = (state + 0x9e3779b9) >>> 0;

@@ -20,7 +20,7 @@ export type FastClock = Clock & {
   skip(seconds: number): void;
 };
 
-export const fastClock = (real: Clock, pace: number = usualPace): FastClock => {
+export const fastClock = (real: Clock, pace: number): FastClock => {
   const upAtStart = real.up();
   const wallAtStart = real.wall();
   let passed = 0;

@@ -108,6 +108,8 @@ export const happeningOf = (name: SurpriseName | null, seed: number): Happening 
   const boiledFor = (scene: Scene): number =>
     scene.boilingSince === null ? -1 : scene.t - scene.boilingSince;
   const running = (): boolean => beganAt !== null && endedAt === null;
+  /** Seconds since it began, as long as it goes on. */
+  const runningFor = (t: number): number => (beganAt === null || endedAt !== null ? -1 : t - beganAt);
   const near = (scene: Scene, below: number): boolean =>
     scene.onTheHeat && scene.poured === null && scene.celsius > scene.takeOffCelsius - below;
 
@@ -145,7 +147,7 @@ export const happeningOf = (name: SurpriseName | null, seed: number): Happening 
         begin(scene.t);
         return ['called-away'];
       }
-      if (running() && scene.t - (beganAt ?? 0) > timing.interruptionLasts) {
+      if (runningFor(scene.t) > timing.interruptionLasts) {
         endedAt = scene.t;
         return ['back'];
       }
@@ -165,7 +167,7 @@ export const happeningOf = (name: SurpriseName | null, seed: number): Happening 
     overshoot: (scene) => {
       if (beganAt === null && near(scene, overshoot)) begin(scene.t, false);
       if (beganAt !== null && showedAt === null && scene.celsius > scene.takeOffCelsius) showedAt = scene.t;
-      if (running() && scene.t - (beganAt ?? 0) > timing.overshootLasts) endedAt = scene.t;
+      if (runningFor(scene.t) > timing.overshootLasts) endedAt = scene.t;
       return [];
     },
     'power-cut': (scene) => {
@@ -173,7 +175,7 @@ export const happeningOf = (name: SurpriseName | null, seed: number): Happening 
         begin(scene.t);
         return ['power-gone'];
       }
-      if (running() && scene.t - (beganAt ?? 0) > timing.powerLasts) {
+      if (runningFor(scene.t) > timing.powerLasts) {
         endedAt = scene.t;
         return ['power-back'];
       }

@@ -84,14 +84,13 @@ export const rehearse = (options: RehearsalOptions): Rehearsal => {
   };
 
   const happen = (event: CookEvent): Happened => {
-    const happened: Happened = { seq: (cook.log.at(-1)?.seq ?? 0) + 1, t, ...event };
+    const happened: Happened = { seq: cook.length + 1, t, ...event };
     cook = step(cook, happened);
     table.happened(happened);
     return happened;
   };
 
-  const type = (intent: Intent, before: Advice): void => {
-    const typed = intent.type?.() ?? '';
+  const type = (intent: Intent, typed: string, before: Advice): void => {
     const read = interpret(typed, before);
     if (read.kind === 'queried') {
       queried.push(typed);
@@ -124,7 +123,7 @@ export const rehearse = (options: RehearsalOptions): Rehearsal => {
     if (t < task.at) continue;
     const done: Intent = task.intent;
     task = null;
-    if (done.type !== null) type(done, advised());
+    if (done.type !== null) type(done, done.type(), advised());
   }
   return {
     cook,

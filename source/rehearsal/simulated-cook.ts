@@ -25,7 +25,12 @@ const handsCelsius = 26;
 /** Grains that nobody tends fall in. Our judgement. */
 const grainsFallInSeconds = 300;
 const halfFull = 0.5;
-const highFull = 0.75;
+/** Shares of the pot's height at which rising foam is noticed. */
+const foamMarks = [
+  { from: halfFull, sight: 'foam-half' },
+  { from: 0.75, sight: 'foam-high' },
+  { from: 1, sight: 'foam-over' },
+] as const;
 /** Clear to the eye from here on, kelvin under the boil. Our judgement. */
 const dissolvesBelowBoil = 12;
 const ovenCelsius = 95;
@@ -103,9 +108,10 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
 
   const lookAtFoam = (): void => {
     const share = fullShare();
-    const mark = share >= 1 ? 3 : share > highFull ? 2 : share > halfFull ? 1 : 0;
-    if (mark > foamMark) see((['foam-half', 'foam-high', 'foam-over'] as const)[mark - 1] ?? 'foam-half');
-    if (mark === 3) ranOver = true;
+    const passed = foamMarks.filter(({ from }) => share >= from);
+    const mark = passed.length;
+    if (mark > foamMark) see(...passed.slice(-1).map(({ sight }) => sight));
+    if (share >= 1) ranOver = true;
     if (mark > foamMark || share < halfFull - 0.1) foamMark = mark;
   };
 
@@ -146,21 +152,21 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
     calmSince,
   });
 
-  const pour = (): void => {
-    if (slab !== null) return;
+  const pour = (): Slab => {
+    if (slab !== null) return slab;
     const { celsius, boilsCelsius } = pot.state();
     pouredAt = t;
     restCelsius = boilsCelsius;
     slab = slabOf(conditions.batchGrams, Math.min(celsius, boilsCelsius), conditions.roomCelsius);
+    return slab;
   };
 
   const takeInHands = (): void => {
-    if (slab === null) pour();
-    if (slab === null) return;
+    const mass = pour();
     handsAt ??= t;
-    middleAtHands ??= slab.middleCelsius();
+    middleAtHands ??= mass.middleCelsius();
     const glass = glassTransitionCelsius({ ...batch.syrup, waterGrams: pot.state().waterGrams });
-    rope = ropeOf(Math.max(slab.meanCelsius(), handsCelsius), handsCelsius, glass);
+    rope = ropeOf(Math.max(mass.meanCelsius(), handsCelsius), handsCelsius, glass);
   };
 
   const acts: Readonly<Record<Act, () => void>> = {

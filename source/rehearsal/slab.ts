@@ -1,3 +1,5 @@
+import { at } from '../forecast/numbers.js';
+
 /** A mass of candy on a slab. Kelvin, metres, seconds, grams. */
 export type Slab = {
   advance(seconds: number): void;
@@ -42,7 +44,6 @@ export const slabOf = (grams: number, startCelsius: number, roomCelsius: number)
   let plateCelsius = roomCelsius;
 
   const mean = (): number => celsius.reduce((sum, value) => sum + value, 0) / layers;
-  const at = (index: number): number => celsius[index] ?? roomCelsius;
 
   const tick = (seconds: number): void => {
     const depth = thickness / layers;
@@ -51,11 +52,12 @@ export const slabOf = (grams: number, startCelsius: number, roomCelsius: number)
     const toAir = 1 / (1 / airWatts + depth / 2 / conductivity);
     const toPlate = 1 / (1 / contactWatts + depth / 2 / conductivity);
     const next = celsius.map((own, index) => {
-      const above = index === 0 ? toAir * (roomCelsius - own) : between * (at(index - 1) - own);
-      const below = index === layers - 1 ? toPlate * (plateCelsius - own) : between * (at(index + 1) - own);
+      const above = index === 0 ? toAir * (roomCelsius - own) : between * (at(celsius, index - 1) - own);
+      const below =
+        index === layers - 1 ? toPlate * (plateCelsius - own) : between * (at(celsius, index + 1) - own);
       return own + (seconds * (above + below)) / each;
     });
-    const given = toPlate * (at(layers - 1) - plateCelsius) * area;
+    const given = toPlate * (at(celsius, layers - 1) - plateCelsius) * area;
     plateCelsius +=
       (seconds * (given - plate.wattsPerKelvin * (plateCelsius - roomCelsius))) / plate.joulePerKelvin;
     celsius = next;
@@ -80,7 +82,7 @@ export const slabOf = (grams: number, startCelsius: number, roomCelsius: number)
       celsius = celsius.map((own) => oven + (own - oven) * kept);
     },
     middleCelsius: () => Math.max(...celsius),
-    surfaceCelsius: () => at(0),
+    surfaceCelsius: () => at(celsius, 0),
     meanCelsius: mean,
     thicknessMetres: () => thickness,
   };

@@ -23,7 +23,7 @@ export type Surprise = {
    * What a person does about it, in order; each is one of the words that may be typed, its beginning. What was typed
    * before it happened does not count.
    */
-  readonly answers: readonly (readonly string[])[];
+  readonly answers: readonly [first: readonly string[], ...rest: (readonly string[])[]];
   /** How long there is for the first answer, seconds from the moment at which it shows. */
   readonly withinSeconds: number;
   readonly phases: readonly PhaseId[];

@@ -105,7 +105,7 @@ const matches = (event: Happened, beginnings: readonly string[]): boolean => {
 const answeredBy = (surprise: Surprise, shown: number | null, log: readonly Happened[]): Answered => {
   const { name, answers, withinSeconds, early } = surprise;
   const told = log.filter(({ t }) => early === true || (shown !== null && t >= shown));
-  const first = told.find((event) => matches(event, answers[0] ?? []));
+  const first = told.find((event) => matches(event, answers[0]));
   const afterSeconds = first === undefined || shown === null ? null : Math.max(0, first.t - shown);
   let rest = told;
   const inOrder = answers.every((beginnings) => {
@@ -136,10 +136,15 @@ const actedAt = (id: string, at: number, events: readonly Happened[]): number | 
     ? (events.find(({ kind, t }) => t >= at && actKinds.includes(kind))?.t ?? null)
     : null;
 
+const openingOf = ([first]: readonly Happened[]): Opened => {
+  if (first?.kind !== 'opened') throw new TypeError('a rehearsal begins with the event "opened"');
+  return first;
+};
+
 /** Walks the cook again, event by event and at every moment at which the advice changed by itself. */
 const walk = (log: readonly Happened[], end: number) => {
-  const [opened, ...events] = log;
-  let cook = openCook(opened as Opened);
+  const events = log.slice(1);
+  let cook = openCook(openingOf(log));
   const standing = new Map<string, Standing>();
   const met: Met[] = [];
   const spent = new Map<PhaseId, number>();
@@ -229,10 +234,9 @@ const changesOf = (verdict: Omit<RehearsalVerdict, 'changes'>, leftAt: PhaseId):
         withinSeconds,
       }),
     );
-  for (const { phase, seconds, planned: time } of phases.filter(({ late }) => late))
-    changes.push(
-      message('rehearsal.change.late-phase', { phase, seconds, mostSeconds: time?.high ?? seconds }),
-    );
+  for (const { phase, seconds, planned: time } of phases)
+    if (time !== null && seconds > time.high)
+      changes.push(message('rehearsal.change.late-phase', { phase, seconds, mostSeconds: time.high }));
   return changes.length > 0 ? changes : [message('rehearsal.change.nothing')];
 };
 
@@ -245,11 +249,10 @@ export const rehearsalVerdict = (
   const log = cook.log.slice(0, cook.length);
   const end = cook.t;
   const { met, spent, began } = walk(log, end);
-  const [opened] = log;
-  const sheet = opened?.kind === 'opened' ? opened.runSheet : null;
+  const { seed, runSheet: sheet } = openingOf(log);
   const phase = advise(cook, end).phase;
   const verdict: Omit<RehearsalVerdict, 'changes'> = {
-    seed: opened?.kind === 'opened' ? opened.seed : null,
+    seed,
     seconds: end,
     ended: phase === 'over',
     stopped: cook.stopped,

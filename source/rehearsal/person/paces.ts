@@ -1,5 +1,5 @@
 /** What a step takes a person, seconds, where nothing in the pot or on the slab decides. Our judgement, from trade practice. */
-export const stepSeconds: Readonly<Record<string, number>> = {
+export const stepSeconds = {
   'mix.ready': 40,
   'mix.roles': 25,
   'mix.thermometer': 45,
@@ -35,7 +35,13 @@ export const stepSeconds: Readonly<Record<string, number>> = {
   'clean.pot': 180,
   'clean.tools': 150,
   'clean.hob': 90,
-};
+} as const;
+
+const usually: Readonly<Record<string, number>> = stepSeconds;
+/** What any other step takes, seconds. */
+const shortest = 10;
+
+export const secondsFor = (step: string): number => usually[step] ?? shortest;
 
 /** A list is read aloud in under a minute, a line at once. */
 export const questionSeconds: Readonly<Record<'pause' | 'safety' | 'reading' | 'what is true now', number>> =

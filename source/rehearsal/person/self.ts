@@ -44,7 +44,7 @@ export const selfOf = (given: Given): Self => {
   const { habits, chance, ladder } = given;
   const pace = (seconds: number): number => seconds * habits.pace * Math.exp(0.25 * chance.normal());
   const say: Self['say'] = (key, seconds, word) => ({ key, seconds: pace(seconds), type: () => word });
-  const word = (rung: number): string => `heat ${rung < 0 ? 'off' : (ladder[rung] ?? 'medium')}`;
+  const word = (rung: number): string => `heat ${ladder[rung] ?? 'medium'}`;
   return {
     ...given,
     middleRung: Math.floor((ladder.length - 1) / 2),

@@ -1,14 +1,11 @@
 import type { Shown } from '../table.js';
-import { questionSeconds, stepSeconds } from './paces.js';
+import { questionSeconds, secondsFor, stepSeconds } from './paces.js';
 import { dueTimer, quick, type Rule, type Self, warns } from './self.js';
 
 const shownAs = ({ value, unit }: Shown): string => `${value}${unit.toLowerCase()}`;
 
 /** Two digits change places: 238 becomes 283. */
-const slipOf = (value: number): string => {
-  const [first = '', second = '', third = ''] = `${value}`;
-  return `${first}${third}${second}`;
-};
+const slipOf = (value: number): string => `${value}`.replace(/^(.)(.)(.)/, '$1$3$2');
 
 /** Reads the dial and types it, now and then wrongly. */
 const typeDial =
@@ -83,7 +80,7 @@ const specialOf = (self: Self): Readonly<Record<string, Rule>> => {
       const shown = habits.checks && !memory.did.has('checked') ? table.boilingWater() : null;
       return shown === null
         ? say('mix.thermometer', 8, 'done')
-        : say('checked', stepSeconds['mix.thermometer'] ?? 45, `boils ${shownAs(shown)}`);
+        : say('checked', stepSeconds['mix.thermometer'], `boils ${shownAs(shown)}`);
     },
     'dissolve.heat': () => turn('light', middleRung),
     'dissolve.stir': ({ senses }) =>
@@ -94,12 +91,12 @@ const specialOf = (self: Self): Readonly<Record<string, Rule>> => {
     'boil.last': blindTest,
     'boil.off': () => say('off', habits.reacts, 'pot off'),
     'boil.back': () => say('back', quick, 'done'),
-    'test.drop': () => ({ key: 'test.drop', seconds: pace(stepSeconds['test.drop'] ?? 30), type: drop }),
+    'test.drop': () => ({ key: 'test.drop', seconds: pace(stepSeconds['test.drop']), type: drop }),
     // Felt by fingers alone: once more while it stands.
     'flavour.sink': ({ advice }) => {
       const again = (advice.say.values as { again?: string | null } | undefined)?.again ?? null;
-      if (again === null) return say('flavour.sink', pace(stepSeconds['flavour.sink'] ?? 10), 'done');
-      return { key: 'drop again', seconds: pace(stepSeconds['test.drop'] ?? 30), type: drop };
+      if (again === null) return say('flavour.sink', pace(stepSeconds['flavour.sink']), 'done');
+      return { key: 'drop again', seconds: pace(stepSeconds['test.drop']), type: drop };
     },
     'fold.wait': once('first-fold', 'fold.wait', 5, 'first fold'),
     'fold.again': once('next-fold', 'fold.again', 120, 'next fold'),
@@ -139,6 +136,6 @@ export const stepRule = (self: Self): Rule => {
     const wanted = own?.(view) ?? null;
     if (wanted !== null) return wanted;
     if (waits !== null) return self.wait('not before', Math.min(60, waits.until - view.t));
-    return canBeDone && own === undefined ? self.say(step, stepSeconds[step] ?? 10, 'done') : null;
+    return canBeDone && own === undefined ? self.say(step, secondsFor(step), 'done') : null;
   };
 };

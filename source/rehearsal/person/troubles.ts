@@ -58,8 +58,8 @@ const follow =
     const { step, question, canBeDone } = view.advice;
     if (step === null || !step.startsWith('trouble.')) return null;
     const { say, wait } = self;
-    const [, name = '', index = '1'] = step.split('.');
-    const act = (index === '1' ? firstAct(self, name) : null) ?? rescueAct(self, step);
+    const name = step.slice('trouble.'.length, step.lastIndexOf('.'));
+    const act = (step.endsWith('.1') ? firstAct(self, name) : null) ?? rescueAct(self, step);
     if (act !== null) return act;
     if (question?.id === 'trouble.glass') return say('glass', 5, 'no');
     const settled = isSettled(name, view);
