@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 
 /** Rows that are remembered: some windows full. Then all are forgotten at once, which costs one ordinary frame. */
-const rowsRemembered = 400;
+const rowsRemembered = 200;
 
 /**
  * Ink measures and takes apart each row of the screen again for every frame, though all but a few are as they were. Here

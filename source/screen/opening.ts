@@ -7,9 +7,14 @@ const clearedBelow = '\u001b[J';
 
 let standsIn: NodeJS.WriteStream | null = null;
 
-/** Loading takes longer than a person likes to look at nothing. On a terminal that can take it away again. */
+/**
+ * Loading takes longer than a person likes to look at nothing. On a terminal that can take it away again: not where the
+ * line would break, and on the last row move everything up.
+ */
 export const sayOpening = (stdout: NodeJS.WriteStream, language: Language): void => {
-  stdout.write(`${keepPlace}${openingLine[language]}`);
+  const line = openingLine[language];
+  if (stdout.columns <= line.length) return;
+  stdout.write(`${keepPlace}${line}`);
   standsIn = stdout;
 };
 

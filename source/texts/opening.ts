@@ -5,6 +5,6 @@ import type { Language } from '../units/language.js';
  * nothing else may be loaded for it.
  */
 export const openingLine: Readonly<Record<Language, string>> = {
-  en: 'One moment.   ! trouble   ? keys   q leave',
-  de: 'Einen Moment.   ! Problem   ? Tasten   q verlassen',
+  en: 'Loading the cook.   ! trouble   ? keys   q leave',
+  de: 'Der Kochgang wird geladen.   ! Problem   ? Tasten   q verlassen',
 };
