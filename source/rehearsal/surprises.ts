@@ -61,6 +61,7 @@ export const surprises: Readonly<Record<SurpriseName, Surprise>> = {
         'boils',
         'ice',
         'trouble thermometer',
+        'thermometer none',
         'dissolves',
         'thread',
         'soft ball',
