@@ -70,9 +70,12 @@ type Progress = {
 const withoutLast = (text: string): string => [...text].slice(0, -1).join('');
 
 /** One key further. Pure, so that a burst of keys loses none. */
-const answer = ({ questions, problem }: QuestionsOptions, state: Progress, key: Key): Progress => {
-  const question = questions[state.index];
-  if (question === undefined) return state;
+const answer = (
+  { problem }: QuestionsOptions,
+  question: FirstRunQuestion,
+  state: Progress,
+  key: Key,
+): Progress => {
   if (key.kind === 'char') return { ...state, typed: (state.typed + key.char).slice(0, 60), problem: null };
   if (key.kind === 'backspace') return { ...state, typed: withoutLast(state.typed), problem: null };
   if (key.kind !== 'enter') return state;
@@ -103,8 +106,9 @@ export const QuestionsScreen = ({ asked, style, size, onAnswered, onLeave }: Que
   };
   useKeys({
     key: (pressed) => {
+      const question = asked.questions[latest.state.index];
       if (pressed.kind === 'interrupt') onLeave();
-      else if (latest.state.index < asked.questions.length) put(answer(asked, latest.state, pressed));
+      else if (question !== undefined) put(answer(asked, question, latest.state, pressed));
     },
     paste: (text) => put({ ...latest.state, typed: (latest.state.typed + text).slice(0, 60) }),
   });

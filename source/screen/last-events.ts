@@ -69,15 +69,9 @@ const mostLookedAt = 1000;
 const isFed = (event: Happened): boolean => event.kind === 'reading' && event.by === 'feed';
 
 const walkedBack = ({ log, length }: Pick<Cook, 'log' | 'length'>): readonly Happened[] => {
-  const walked: Happened[] = [];
-  let hasFed = false;
-  for (let at = length - 1; at >= Math.max(0, length - mostLookedAt) && walked.length < mostWalked; at -= 1) {
-    const event = log[at];
-    if (event === undefined || (isFed(event) && hasFed)) continue;
-    hasFed ||= isFed(event);
-    walked.push(event);
-  }
-  return walked;
+  const recent = log.slice(Math.max(0, length - mostLookedAt), length).reverse();
+  const newestFed = recent.findIndex(isFed);
+  return recent.filter((event, place) => !isFed(event) || place === newestFed).slice(0, mostWalked);
 };
 
 /** The latest events that still count, newest first. */

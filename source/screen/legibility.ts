@@ -41,11 +41,11 @@ const inkOf = (sign: string): Ink => blocks.find(([signs]) => signs.includes(sig
 /** Rows of the screen from the highest to the lowest ink of what is drawn; 0 where there is none. */
 export const inkedRows = (rows: readonly string[]): number => {
   const edges = rows.flatMap((row, index) =>
-    [...row].filter((sign) => sign !== ' ').map((sign) => inkOf(sign).map((share) => index + share)),
+    [...row].filter((sign) => sign !== ' ').map((sign) => ({ index, ink: inkOf(sign) })),
   );
   if (edges.length === 0) return 0;
-  const tops = edges.map(([top = 0]) => top);
-  const ends = edges.map(([, end = 0]) => end);
+  const tops = edges.map(({ index, ink: [top] }) => index + top);
+  const ends = edges.map(({ index, ink: [, end] }) => index + end);
   return Math.max(...ends) - Math.min(...tops);
 };
 

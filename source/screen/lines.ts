@@ -81,7 +81,7 @@ export const linesBetween = (
 
 /** Break a line between words; what follows stands as far in as the line began. */
 export const wrapped = (line: string, columns: number): string => {
-  const indent = /^(\s*(?:\d+\. |- |!! |\* {2}|\? {2})?)/.exec(line)?.[0].length ?? 0;
+  const indent = line.length - line.replace(/^\s*(?:\d+\. |- |!! |\* {2}|\? {2})?/, '').length;
   const width = Math.max(20, columns - indent);
   return wrapAnsi(line.slice(indent), width, { hard: true })
     .split('\n')

@@ -82,15 +82,21 @@ const inAscii: Readonly<Record<string, string>> = {
   '·': '/',
 };
 
-const umlauts: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss' };
 /** As German writes them without their marks: "Öl" is "Oel", "LÖFFEL" is "LOEFFEL". */
+const umlauts: readonly (readonly [letter: RegExp, pair: string])[] = [
+  [/ä/g, 'ae'],
+  [/ö/g, 'oe'],
+  [/ü/g, 'ue'],
+  [/ß/g, 'ss'],
+  [/Ä(?=\p{Ll})/gu, 'Ae'],
+  [/Ö(?=\p{Ll})/gu, 'Oe'],
+  [/Ü(?=\p{Ll})/gu, 'Ue'],
+  [/Ä/g, 'AE'],
+  [/Ö/g, 'OE'],
+  [/Ü/g, 'UE'],
+];
 const withoutUmlauts = (text: string): string =>
-  text
-    .replaceAll(/[äöüß]/g, (letter) => umlauts[letter] ?? letter)
-    .replaceAll(/([ÄÖÜ])(\p{Ll})?/gu, (_, letter: string, next = '') => {
-      const pair = umlauts[letter.toLowerCase()] ?? letter;
-      return next === '' ? pair.toUpperCase() : `${pair[0]?.toUpperCase()}${pair.slice(1)}${next}`;
-    });
+  umlauts.reduce((told, [letter, pair]) => told.replaceAll(letter, pair), text);
 
 /** Text for a terminal that shows nothing but ASCII, its lines kept; what has no like is a question mark. */
 export const toAscii = (text: string): string =>

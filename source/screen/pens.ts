@@ -32,7 +32,8 @@ const trueColorBits = 24;
 const ink = (color: string, bits: number, behind: boolean): string => {
   const named = sixteen[color];
   if (named !== undefined) return sgr(named + (behind ? toBehind : 0));
-  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => Number.parseInt(color.slice(at, at + 2), 16));
+  const part = (at: number): number => Number.parseInt(color.slice(at, at + 2), 16);
+  const [red, green, blue] = [part(1), part(3), part(5)];
   const which = bits >= trueColorBits ? `2;${red};${green};${blue}` : `5;${in256(red, green, blue)}`;
   return sgr(`${behind ? 48 : 38};${which}`);
 };

@@ -322,13 +322,10 @@ export const stepInput = (
       return still({ ...state, step: event.step, stepAt: now });
     }
     default: {
-      const back = event.typed !== null && state.entry === null;
-      const of = back && /^\d/.test(event.typed ?? '') ? 'digits' : 'words';
-      return still({
-        ...state,
-        notice: event.because,
-        entry: back ? { text: event.typed ?? '', of, returned: true } : state.entry,
-      });
+      const { typed, because } = event;
+      if (typed === null || state.entry !== null) return still({ ...state, notice: because });
+      const of = /^\d/.test(typed) ? 'digits' : 'words';
+      return still({ ...state, notice: because, entry: { text: typed, of, returned: true } });
     }
   }
 };

@@ -3,6 +3,7 @@ import { type Message, message } from '../../texts/message.js';
 import { blockLetters, type LetterSize } from '../block-letters.js';
 import type { Context } from '../context.js';
 import { optionsOf } from '../input/choosers.js';
+import type { Entry } from '../input/reducer.js';
 import { questionShown } from '../keys.js';
 import type { Look } from '../looks.js';
 import { blank, flow, type Line, padded, span, widthOf, wrap, wrapWithin } from '../text.js';
@@ -25,11 +26,10 @@ export const written = (
   return [...rows.map((row): Line => [span(padded(row, cells), look)]), blank];
 };
 
-const hint = ({ shown }: Context): Message => {
+const hint = ({ shown }: Context, { text, of }: Entry): Message => {
   const { typing } = shown.advice;
-  const { entry } = shown.input;
-  if (entry?.of === 'words') return message('entry.takes');
-  const letter = /[cf]$/i.exec(entry?.text.trim() ?? '')?.[0]?.toUpperCase();
+  if (of === 'words') return message('entry.takes');
+  const letter = /[cf]$/i.exec(text.trim())?.[0]?.toUpperCase();
   return message(typing.bare === 'middle' ? 'entry.middle' : 'entry.reading', {
     unit: letter ?? typing.unit,
   });
@@ -44,7 +44,7 @@ export const typed = (ctx: Context, size: ShoutSize, width: number): readonly Li
     [
       span(entry.of === 'words' ? ': ' : '> ', 'faint'),
       span(`${text}${ctx.signs.cursor}`, 'entry'),
-      span(`   ${ctx.say(hint(ctx))}`, 'faint'),
+      span(`   ${ctx.say(hint(ctx, entry))}`, 'faint'),
     ],
     width,
   );

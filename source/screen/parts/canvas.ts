@@ -4,13 +4,9 @@ import { type Line, type Span, span } from '../text.js';
 /** One cell: a sign of its own, or dots; what is drawn later decides its look. */
 type Cell = { sign: string; dots: number; look: Look };
 
-/** Dots of a braille cell by place, two wide and four high: Unicode chapter 21, block U+2800. */
-const dotBits = [
-  [0x01, 0x08],
-  [0x02, 0x10],
-  [0x04, 0x20],
-  [0x40, 0x80],
-] as const;
+/** The bit of a dot in a braille cell, two wide and four high; the lowest row came last: Unicode chapter 21, block U+2800. */
+const dotBit = (across: number, down: number): number =>
+  down < 3 ? 1 << (down + 3 * across) : 0x40 << across;
 const firstBraille = 0x2800;
 
 /**
@@ -57,7 +53,7 @@ export class Canvas {
       return;
     }
     const cell = this.#cell(column, row);
-    const bit = dotBits[((y % 4) + 4) % 4]?.[((x % 2) + 2) % 2] ?? 0;
+    const bit = dotBit(((x % 2) + 2) % 2, ((y % 4) + 4) % 4);
     if (cell !== undefined) Object.assign(cell, { dots: cell.dots | bit, look });
   }
 

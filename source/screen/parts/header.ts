@@ -12,12 +12,13 @@ const phaseSpan = (ctx: Context, { phase, state }: Trail): Span => {
 const spaced = (spans: readonly Span[]): Line =>
   spans.flatMap((one, index) => (index === 0 ? [one] : [span(' '), one]));
 
+const isPresent = ({ state }: Trail): boolean => state === 'now' || state === 'also';
+
 /** All phases if they fit, else without those that are long past or far ahead, never without the present ones. */
 const trailWithin = (ctx: Context, cells: number): Line => {
   const { trail } = ctx.shown.advice;
-  const present = trail.flatMap(({ state }, index) => (state === 'now' || state === 'also' ? [index] : []));
   let [from, to] = [0, trail.length];
-  const [first = 0, last = trail.length - 1] = [present[0], present.at(-1)];
+  const [first, last] = [trail.findIndex(isPresent), trail.findLastIndex(isPresent)];
   const drawn = (): Line => spaced(trail.slice(from, to).map((one) => phaseSpan(ctx, one)));
   while (lineWidth(drawn()) > cells && (from < first || to > last + 1)) {
     if (from < first) from += 1;
@@ -36,11 +37,7 @@ export const header = (ctx: Context, columns: number): Line => {
 
 /** The phases that still have candy in them, alone. */
 export const phasesNow = (ctx: Context): Line => [
-  ...spaced(
-    ctx.shown.advice.trail
-      .filter(({ state }) => state === 'now' || state === 'also')
-      .map((one) => phaseSpan(ctx, one)),
-  ),
+  ...spaced(ctx.shown.advice.trail.filter(isPresent).map((one) => phaseSpan(ctx, one))),
   span('  '),
 ];
 

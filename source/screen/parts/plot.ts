@@ -307,11 +307,10 @@ const marksRow = (
     if (column < columns) words.set(column, [...(words.get(column) ?? []), said]);
   }
   let text = '';
-  const taken = [...words.keys()];
-  taken.forEach((column, index) => {
-    const all = words.get(column) ?? [];
-    const room = (taken[index + 1] ?? columns + names) - column - 2;
-    const said = [all.join(', '), all.at(-1) ?? ''].find((one) => widthOf(one) <= room) ?? '';
+  const taken = [...words];
+  taken.forEach(([column, all], index) => {
+    const room = (taken[index + 1]?.[0] ?? columns + names) - column - 2;
+    const said = [all.join(', '), ...all.slice(-1)].find((one) => widthOf(one) <= room) ?? '';
     text = `${padded(text, column)}${ctx.signs.below}${said}`;
   });
   return [span(' '.repeat(leftCells)), span(text, look)];
