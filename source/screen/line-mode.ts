@@ -47,6 +47,7 @@ export class LineMode {
   async run(): Promise<void> {
     const { session, lines } = this.#options;
     const stopListening = session.onSaving(({ problem }) => {
+      if (this.#options.prompts) this.#options.write('\n');
       this.#say(problem ?? message('line.saving-again'), '!! ');
       this.#prompt();
     });

@@ -76,9 +76,8 @@ const inAscii: Readonly<Record<string, string>> = {
   '–': '-',
   '—': '-',
   '×': 'x',
-  '½': '1/2',
-  '¼': '1/4',
-  '…': '...',
+  // What the decomposition of "½" has between its digits.
+  '⁄': '/',
   '·': '/',
 };
 
@@ -101,6 +100,7 @@ const withoutUmlauts = (text: string): string =>
 /** Text for a terminal that shows nothing but ASCII, its lines kept; what has no like is a question mark. */
 export const toAscii = (text: string): string =>
   withoutUmlauts(text.normalize('NFC'))
+    .replaceAll(/(?<=\d)(?=[¼½¾⅐-⅞])/g, ' ')
     .normalize('NFKD')
     .replaceAll(/\p{M}/gu, '')
     .replaceAll(/[^\n\u0020-\u007e]/gu, (sign) => inAscii[sign] ?? '?');
