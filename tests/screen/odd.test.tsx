@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Happened } from '../../source/cook/event.js';
 import { firstRunQuestions } from '../../source/kitchen/ask.js';
 import { ChoiceScreen, QuestionsScreen } from '../../source/screen/asking.js';
+import { blockLetters } from '../../source/screen/block-letters.js';
 import { contextOf, type Size } from '../../source/screen/context.js';
 import { factsOf } from '../../source/screen/facts.js';
 import { frame } from '../../source/screen/frame.js';
@@ -15,7 +16,10 @@ import { LineMode } from '../../source/screen/line-mode.js';
 import { toAscii } from '../../source/screen/looks.js';
 import type { Shown } from '../../source/screen/model.js';
 import { monochrome } from '../../source/screen/palette.js';
+import { caution } from '../../source/screen/parts/action.js';
 import { Canvas } from '../../source/screen/parts/canvas.js';
+import { farNumbers } from '../../source/screen/parts/far-numbers.js';
+import { glass } from '../../source/screen/parts/glass.js';
 import { plotView } from '../../source/screen/parts/plot-view.js';
 import { speak } from '../../source/screen/spoken.js';
 import { styleFor, wantsAscii } from '../../source/screen/style.js';
@@ -23,8 +27,9 @@ import { clip, span, widthOf, wrap } from '../../source/screen/text.js';
 import { WaitingScreen } from '../../source/screen/waiting.js';
 import { watchFrame } from '../../source/screen/watch-frame.js';
 import { WatchLines } from '../../source/screen/watch-lines.js';
+import { watchNumbers } from '../../source/screen/watch-numbers.js';
 import { sceneOf } from '../../source/screen/watch-scene.js';
-import { message } from '../../source/texts/message.js';
+import { message, words } from '../../source/texts/message.js';
 import { printer } from '../../source/units/printer.js';
 import { hall, Play } from '../cook/play.js';
 import { type Bench, bench, modelOn, plainText, play, wholeCook } from './kit.js';
@@ -396,7 +401,7 @@ describe('the screen of an odd moment', () => {
 
   it('counts the warnings that have no room, and says what they rest on', async () => {
     const shown = await shownAt(17);
-    const one = (id: string, evidence: boolean, signal: 'warning' | null) =>
+    const one = (id: string, evidence: boolean, signal: 'WARNING' | null) =>
       ({
         id,
         level: 'soon',
@@ -437,6 +442,85 @@ describe('the screen of an odd moment', () => {
   });
 });
 
+describe('numbers and names of an odd moment', () => {
+  const rows = (lines: ReturnType<typeof farNumbers>) => plainText(lines ?? []);
+  const drawn = (shown: Shown) =>
+    rows(farNumbers(contextOf(shown, unicode), { digits: 'small', labels: 'line' }, 160));
+  const has = (page: string, digits: string) =>
+    blockLetters(digits, 'small', 400, false)?.every((row) => page.includes(row.trim())) === true;
+  const ahead = (shown: Shown, typical: number): Shown => {
+    const { forecast } = shown.advice;
+    if (forecast === null) throw new Error('something is foreseen in the boil');
+    const takeOffSeconds = { low: typical / 2, typical, high: 2 * typical };
+    return { ...shown, advice: { ...shown.advice, timers: [], forecast: { ...forecast, takeOffSeconds } } };
+  };
+
+  it.each([
+    [7.4, '7', 'S TO GO'],
+    [43, '45', 'S TO GO'],
+    [1500, '25', 'MIN TO GO'],
+    [3720, '1:02', 'H TO GO'],
+  ])('%s s to go are read from afar as %s %s', async (seconds, digits, unit) => {
+    const page = drawn(ahead(await shownAt(20), seconds));
+    expect(has(page, digits)).toBe(true);
+    expect(page).toMatch(new RegExp(`\\s${unit}$`));
+  });
+
+  it('has no number of the mass where nothing measures it', async () => {
+    const shown = await shownAt(20);
+    const fold: Shown = {
+      ...shown,
+      advice: { ...shown.advice, phase: 'fold', timers: [], offTheHeat: false },
+    };
+    const without: Shown = { ...fold, facts: { ...fold.facts, thermometer: false } };
+    expect(drawn(fold)).not.toBe('');
+    expect(drawn(without)).toBe('');
+  });
+
+  it('points beyond the end of the glass where the syrup is colder or hotter than it shows', async () => {
+    const shown = await shownAt(20);
+    const { reading } = shown.facts;
+    if (reading === null) throw new Error('the syrup was read');
+    const at = (celsius: number) => {
+      const lines = glass(
+        contextOf(
+          { ...shown, ghostCelsius: null, facts: { ...shown.facts, reading: { ...reading, celsius } } },
+          unicode,
+        ),
+        30,
+        14,
+      );
+      return plainText(lines ?? []).split('\n');
+    };
+    expect(at(15).at(-1)).toContain('▼');
+    expect(at(180)[0]).toContain('▲');
+    expect(at(115).join('\n')).toContain('◄');
+  });
+
+  it('names a phase that goes on beside the headline in brackets', async () => {
+    const shown = await shownAt(20);
+    const trail = shown.advice.trail.map((one) =>
+      one.phase === 'fold' ? { ...one, state: 'also' as const } : one,
+    );
+    expect(page({ ...shown, advice: { ...shown.advice, trail } }, { columns: 160, rows: 40 })).toMatch(
+      /\[BOIL\].*\(.*fold\)/,
+    );
+  });
+
+  it('signs a caution with its word where it has one', async () => {
+    const ctx = contextOf(await shownAt(20), unicode);
+    const one = (signal: 'WARNING' | null) =>
+      ({
+        signal,
+        cause: message('entry.pasted'),
+        consequence: message('entry.burst'),
+        response: [],
+      }) as never;
+    expect(plainText(caution(ctx, one('WARNING'), 200))).toMatch(/^WARNING {2}\S/);
+    expect(plainText(caution(ctx, one(null), 200))).not.toMatch(/^WARNING/);
+  });
+});
+
 describe('the second screen of an odd moment', () => {
   const watched = (play: Play) =>
     ({ kind: 'cook', cook: play.cook, advice: play.advice, printer: play.printer, isLed: true }) as const;
@@ -452,6 +536,15 @@ describe('the second screen of an odd moment', () => {
       { ...advice, troubles: [], step: null, offTheHeat: false },
     );
     expect(gap.id).toBe('gap');
+  });
+
+  it('says at the end what was counted, or that it is done', () => {
+    const end = (...typed: readonly string[]) => {
+      const play = new Play({ kitchen: hall, from: 'wrap' }).type(...typed).until('over.end');
+      return words(watchNumbers(play.cook, play.advice, play.printer).word, play.printer);
+    };
+    expect(end('count 112')).toContain('112');
+    expect(end()).not.toMatch(/\d/);
   });
 
   it('is plain where a terminal has plain signs only', () => {

@@ -70,7 +70,7 @@ const letters = 'abcdefghijklmnopqrstuvwxyz';
 export const optionsOf = (id: ChooserId, situation: Situation): readonly Option[] =>
   options[id](situation)
     .slice(0, letters.length)
-    .map((option, index) => ({ letter: letters[index] ?? '', ...option }));
+    .map((option, index) => ({ letter: letters.charAt(index), ...option }));
 
 /** The chooser on the screen: the one that was opened, else the question that has more than yes and no to say. */
 export const chooserNow = (opened: ChooserId | null, { advice }: Situation): ChooserId | null =>
