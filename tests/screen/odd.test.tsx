@@ -201,6 +201,13 @@ describe('keys', () => {
     expect(numbered).toEqual({ kind: 'begin', text: 'heat ' });
   });
 
+  it('the key of the lid takes off what is on, and puts on what is off', async () => {
+    const act = await acts(17);
+    const lid = (lidOn: boolean) => act('l', (one) => ({ ...one, facts: { ...one.facts, lidOn } }));
+    expect(lid(true)).toEqual({ kind: 'type', line: 'lid off' });
+    expect(lid(false)).toEqual({ kind: 'type', line: 'lid on' });
+  });
+
   it('that a terminal sends in odd shapes are read for what they are', () => {
     const read = (input: string, modifiers = {}) => new KeyReader().read(input, modifiers);
     expect(read('\r\n')).toEqual([{ kind: 'enter' }]);
@@ -497,6 +504,26 @@ describe('numbers and names of an odd moment', () => {
     expect(at(115).join('\n')).toContain('◄');
   });
 
+  it('draws a doubted reading only when somebody stands by it', async () => {
+    const hottest = ({ trace }: Shown) => Math.max(...trace.syrup.map(({ high }) => high));
+    const [denied, said] = [await shownAt(20, '300f', 'no', '233'), await shownAt(20, '300f', 'yes', '300f')];
+    expect(hottest(denied)).toBeLessThan(120);
+    expect(hottest(said)).toBeGreaterThan(140);
+  });
+
+  it('leaves the name of the recipe out where it has no room, never a mark', async () => {
+    const shown = await shownAt(17);
+    const long = 'Hill hall ginger pull '.repeat(5).trim();
+    const odd: Shown = {
+      ...shown,
+      facts: { ...shown.facts, recipe: long },
+      advice: { ...shown.advice, rehearsal: true },
+    };
+    expect(page(odd)).toContain('REHEARSAL');
+    expect(page(odd)).not.toContain('Hill hall');
+    expect(page(odd, { columns: 200, rows: 40 })).toContain(long);
+  });
+
   it('names a phase that goes on beside the headline in brackets', async () => {
     const shown = await shownAt(20);
     const trail = shown.advice.trail.map((one) =>
@@ -552,6 +579,20 @@ describe('the second screen of an odd moment', () => {
     const plainSigns = plainText(watchFrame(watched(play), usual, { ascii: true }));
     expect(plainSigns).toMatch(/^[\n\u0020-\u007e]*$/);
     expect(plainText(watchFrame(watched(play), usual, unicode))).not.toBe(plainSigns);
+  });
+
+  it('says in the first line that it is a rehearsal', () => {
+    const told = (rehearsal: boolean) => {
+      const written: string[] = [];
+      const play = new Play({ kitchen: hall }).until('boil.still').type('220f');
+      new WatchLines(
+        (text) => written.push(text),
+        () => null,
+      ).see({ ...watched(play), advice: { ...play.advice, rehearsal } });
+      return written[0];
+    };
+    expect(told(true)).toMatch(/rehearsal/i);
+    expect(told(false)).not.toMatch(/rehearsal/i);
   });
 
   it('says in lines what it waits for, once, each in the width of the window', () => {
