@@ -140,7 +140,8 @@ describe('what hands do in a rehearsal', () => {
     const { table, does } = tableFor();
     does(0, heat('high'));
     does(5000);
-    expect(table.coldWater()).toBe('hard crack');
+    const felt = Array.from({ length: 60 }, () => table.coldWater());
+    expect(new Set(felt)).toEqual(new Set(['hard crack']));
   });
 });
 
