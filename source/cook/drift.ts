@@ -3,14 +3,8 @@ import type { PhaseId } from '../recipe/recipe.js';
 import type { Advice } from './advice.js';
 import { headline } from './candy.js';
 import type { Cook } from './cook.js';
-import type { Opened } from './open.js';
+import { openingOf } from './open.js';
 import type { View } from './view.js';
-
-/** A cook's list begins with its opening. */
-const runSheetOf = (cook: Cook): RunSheet | null => {
-  const [opened] = cook.log as unknown as readonly [Opened];
-  return opened.runSheet;
-};
 
 /** When a phase was come to: a boil that a failed test sends back to began on time all the same. */
 const cameTo = (cook: Cook, phase: PhaseId): number =>
@@ -25,7 +19,7 @@ const nextOn = (sheet: RunSheet, here: { readonly startsAt: number }) =>
  * the phase began, or, once the next should have begun, by that. Constant time.
  */
 export const driftOf = ({ cook, now, forecast }: View): Advice['drift'] => {
-  const sheet = runSheetOf(cook);
+  const sheet = openingOf(cook.log).runSheet;
   const phase = headline(cook);
   const here = sheet === null || cook.stopped ? undefined : planned(sheet, phase);
   if (sheet === null || here === undefined) return null;

@@ -6,7 +6,7 @@ import type { Thermometer } from '../kitchen/kitchen.js';
 import { type PhaseId, phaseIds } from '../recipe/recipe.js';
 import { isBefore } from './candy.js';
 import type { Cook } from './cook.js';
-import type { CookEvent, Stamp } from './event.js';
+import type { CookEvent, Happened, Stamp } from './event.js';
 
 export type Opened = Extract<CookEvent, { kind: 'opened' }> & Stamp;
 
@@ -54,6 +54,12 @@ const provenBefore: readonly (readonly [string, PhaseId])[] = [
 
 /** Confirmed before this program heard of the cook. */
 const confirmedBefore = { answer: 'yes', t: Number.NEGATIVE_INFINITY } as const;
+
+/** What a list of events begins with. Throws a TypeError if that is not `opened`. */
+export const openingOf = ([first]: readonly Happened[]): Opened => {
+  if (first?.kind !== 'opened') throw new TypeError('a cook begins with the event "opened"');
+  return first;
+};
 
 /** The cook as it stands right after `opened`. */
 export const openCook = (event: Opened): Cook => {

@@ -3,7 +3,7 @@ import { effect } from './effects.js';
 import type { EventKind, Happened } from './event.js';
 import { projectOff } from './evidence.js';
 import { settle } from './moves.js';
-import { type Opened, openCook } from './open.js';
+import { openCook, openingOf } from './open.js';
 import { stepById } from './phases/index.js';
 import { lookForHazards } from './raise.js';
 import { meantByTold } from './troubles.js';
@@ -112,9 +112,8 @@ const withoutVoided = (cook: Cook, undo: Happened & { kind: 'undo' }): Cook => {
   const events = log.slice(0, cook.length + 1);
   const voided = [...cook.voided, undo.voids];
   const gone = new Set(voided);
-  const [opened, ...rest] = events;
-  let folded: Cook = openCook(opened as Opened);
-  for (const event of rest) {
+  let folded: Cook = openCook(openingOf(events));
+  for (const event of events.slice(1)) {
     if (event.kind !== 'undo' && !gone.has(event.seq)) folded = apply(folded, event);
   }
   const t = Math.max(folded.t, cook.t, undo.t);
@@ -137,8 +136,5 @@ export const step = (cook: Cook, event: Happened): Cook => {
 };
 
 /** The cook that a whole list of events makes. Throws a TypeError if the first is not `opened`. */
-export const fold = (events: readonly Happened[]): Cook => {
-  const [first, ...rest] = events;
-  if (first?.kind !== 'opened') throw new TypeError('a cook begins with the event "opened"');
-  return rest.reduce(step, openCook(first));
-};
+export const fold = (events: readonly Happened[]): Cook =>
+  events.slice(1).reduce(step, openCook(openingOf(events)));

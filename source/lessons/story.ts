@@ -2,6 +2,7 @@ import type { Batch } from '../batch/batch.js';
 import { headline } from '../cook/candy.js';
 import type { Cook } from '../cook/cook.js';
 import type { Happened } from '../cook/event.js';
+import { openingOf } from '../cook/open.js';
 import type { PhaseId } from '../recipe/recipe.js';
 import {
   type CandyTold,
@@ -21,7 +22,7 @@ import { type Moment, momentsOf } from './moments.js';
 import { type PhaseTold, phasesOf, type Span, spansOf } from './phase-story.js';
 import { type ReadingTold, readingsOf, type TestTold, testsOf } from './reading-story.js';
 import { type TroubleTold, troublesOf } from './trouble-story.js';
-import { type Instant, openingOf, walk } from './walk.js';
+import { type Instant, walk } from './walk.js';
 import { type WarningTold, warningsOf } from './warning-story.js';
 import { type PiecesTold, piecesTold, type YieldTold, yieldTold } from './yield-story.js';
 

@@ -2,7 +2,7 @@ import type { Advice } from '../cook/advice.js';
 import { advise } from '../cook/advise.js';
 import type { Cook } from '../cook/cook.js';
 import type { Happened } from '../cook/event.js';
-import { type Opened, openCook } from '../cook/open.js';
+import { openCook, openingOf } from '../cook/open.js';
 import { step } from '../cook/step.js';
 
 /** A moment of a cook: after an event, or at an instant at which the advice changed by itself. */
@@ -45,12 +45,6 @@ function* between(cook: Cook, until: number): Generator<Instant> {
     yield { t: now, cook, advice, event: null };
   }
 }
-
-/** What a list begins with. Throws a TypeError if that is not `opened`. */
-export const openingOf = ([first]: readonly Happened[]): Opened => {
-  if (first?.kind !== 'opened') throw new TypeError('a cook begins with the event "opened"');
-  return first;
-};
 
 const isFeed = (event: Happened): boolean => event.kind === 'reading' && event.by !== 'hands';
 

@@ -7,7 +7,7 @@ import type { Cook } from '../cook/cook.js';
 import type { CookEvent, Happened } from '../cook/event.js';
 import type { Level } from '../cook/hazards/hazard.js';
 import { hazardById } from '../cook/hazards/table.js';
-import { type Opened, openCook } from '../cook/open.js';
+import { openCook, openingOf } from '../cook/open.js';
 import { step } from '../cook/step.js';
 import { type PhaseId, phaseIds } from '../recipe/recipe.js';
 import { handLimitCelsius } from '../sugar/skin.js';
@@ -135,11 +135,6 @@ const actedAt = (id: string, at: number, events: readonly Happened[]): number | 
   hazardById(id)?.raisedBy === 'report'
     ? (events.find(({ kind, t }) => t >= at && actKinds.includes(kind))?.t ?? null)
     : null;
-
-const openingOf = ([first]: readonly Happened[]): Opened => {
-  if (first?.kind !== 'opened') throw new TypeError('a rehearsal begins with the event "opened"');
-  return first;
-};
 
 /** Walks the cook again, event by event and at every moment at which the advice changed by itself. */
 const walk = (log: readonly Happened[], end: number) => {
