@@ -2,6 +2,7 @@ import { nearest } from '../recipe/items.js';
 import { type PhaseId, phaseIds } from '../recipe/recipe.js';
 import { coldWaterOutcomes } from '../sugar/stages.js';
 import { type Message, message } from '../texts/message.js';
+import { textAt } from '../units/at.js';
 import { parseHumidity, parseMass, parseVolume } from '../units/parse.js';
 import { parseTemperature, toCelsius } from '../units/temperature.js';
 import type { Advice, Asked } from './advice.js';
@@ -46,10 +47,6 @@ const whole = (rest: string, most: number): number | null => {
   const count = digits === undefined ? Number.NaN : Number(digits);
   return count >= 1 && count <= most ? count : null;
 };
-
-/** A line has one part at least, which may be empty. */
-const partsOf = (line: string, between: string | RegExp): readonly [string, ...string[]] =>
-  line.split(between) as [string, ...string[]];
 
 const grams = (rest: string): number | null => {
   const mass = parseMass(rest);
@@ -143,8 +140,9 @@ const ok: Reader = (rest, { warnings }) => {
 };
 
 const weigh: Reader = (rest) => {
-  const [mass, of, ...more] = partsOf(rest, /\s+of\s+/);
-  const weight = grams(mass);
+  const parts = rest.split(/\s+of\s+/);
+  const [, of, ...more] = parts;
+  const weight = grams(textAt(parts, 0));
   const pieces = of === undefined ? null : whole(of, mostPieces);
   if (
     weight === null ||
@@ -235,12 +233,13 @@ export const typedWords: readonly string[] = [...words.map(([word]) => word), 'n
 
 /** Words that keep the letters as they were typed. */
 const remark = (line: string): Read | null => {
-  const [word, ...rest] = partsOf(line, ' ');
-  const text = rest.join(' ').trim();
-  if (word.toLowerCase() === 'note') {
+  const parts = line.split(' ');
+  const word = textAt(parts, 0).toLowerCase();
+  const text = parts.slice(1).join(' ').trim();
+  if (word === 'note') {
     return text === '' ? no(message('typed.note')) : { kind: 'note', text: text.slice(0, longest.note) };
   }
-  if (word.toLowerCase() === 'mark')
+  if (word === 'mark')
     return text === '' ? no(message('typed.mark')) : { kind: 'mark', what: text.slice(0, longest.line) };
   return null;
 };
@@ -249,9 +248,9 @@ const remark = (line: string): Read | null => {
 const nearestLine = (typed: string): string | null => {
   const whole = nearest(typed, typedWords);
   if (whole !== null) return whole;
-  const [first, ...rest] = partsOf(typed, ' ');
-  const word = rest.length === 0 ? null : nearest(first, typedWords);
-  return word === null ? null : [word, ...rest].join(' ');
+  const parts = typed.split(' ');
+  const word = parts.length === 1 ? null : nearest(textAt(parts, 0), typedWords);
+  return word === null ? null : [word, ...parts.slice(1)].join(' ');
 };
 
 const read = (line: string, advice: Advice): Read => {

@@ -1,8 +1,9 @@
 import { shareOfFull, stoveTraits } from '../kitchen/stove.js';
+import { numberAt } from '../units/at.js';
 import { standingOf, syrupCelsius, wattsAt } from './advance.js';
 import { type Estimate, joulesDone, joulesToBoil, logWatts, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
-import { at, clamp } from './numbers.js';
+import { clamp } from './numbers.js';
 import type { Path } from './path.js';
 
 /** What is done to the pot: knob, ring, lid, water. */
@@ -21,9 +22,9 @@ export const turn = (estimate: Estimate, t: number, level: number | null, path: 
   const celsius = path.startCelsius;
   const standing = { ...standingOf(estimate, hob), potOn: true };
   const cold = !estimate.heating && estimate.change === null;
-  const watts = cold ? 0 : wattsAt(standing, at(estimate.mean, logWatts), t, celsius, path);
+  const watts = cold ? 0 : wattsAt(standing, numberAt(estimate.mean, logWatts), t, celsius, path);
   const place = logWatts * unknowns + logWatts;
-  const variance = at(estimate.covariance, place);
+  const variance = numberAt(estimate.covariance, place);
   const leaving =
     estimate.level === null || estimate.level === 0 || !estimate.located
       ? estimate.knownLevels
@@ -31,7 +32,7 @@ export const turn = (estimate: Estimate, t: number, level: number | null, path: 
           ...estimate.knownLevels
             .filter((known) => known.level !== estimate.level)
             .slice(1 - mostKnownLevels),
-          { level: estimate.level, logWatts: at(estimate.mean, logWatts), sd: Math.sqrt(variance) },
+          { level: estimate.level, logWatts: numberAt(estimate.mean, logWatts), sd: Math.sqrt(variance) },
         ];
   const turned: Estimate = {
     ...estimate,
@@ -58,7 +59,7 @@ export const turn = (estimate: Estimate, t: number, level: number | null, path: 
     const before = estimate.level;
     const ratio =
       asked === null || before === null || before === 0 ? 1 : shareOfFull(asked) / shareOfFull(before);
-    mean[logWatts] = clamp(at(estimate.mean, logWatts) + Math.log(ratio), 1, 9);
+    mean[logWatts] = clamp(numberAt(estimate.mean, logWatts) + Math.log(ratio), 1, 9);
     covariance[place] = Math.min(1, variance + labelDoubt ** 2);
   }
   return { ...turned, mean, covariance };
@@ -75,27 +76,27 @@ export const movePot = (estimate: Estimate, t: number, on: boolean, path: Path, 
   if (on === estimate.potOn) return estimate;
   const habit = stoveTraits[hob.stove];
   const celsius = syrupCelsius(
-    { joules: at(estimate.mean, joulesDone), coldJoules: joulesToBoil(estimate) },
+    { joules: numberAt(estimate.mean, joulesDone), coldJoules: joulesToBoil(estimate) },
     path,
   );
   if (!on) {
     const standing = standingOf(estimate, hob);
     const watts = Math.max(
       0,
-      estimate.heating ? wattsAt(standing, at(estimate.mean, logWatts), t, celsius, path) : 0,
+      estimate.heating ? wattsAt(standing, numberAt(estimate.mean, logWatts), t, celsius, path) : 0,
     );
     const mean = [...estimate.mean];
     const boils = estimate.located && !estimate.lidOn && joulesToBoil(estimate) <= 0;
     if (boils)
       mean[joulesDone] = Math.min(
-        at(estimate.mean, joulesDone) + watts * habit.baseSeconds,
+        numberAt(estimate.mean, joulesDone) + watts * habit.baseSeconds,
         path.highestJoules,
       );
     return { ...estimate, mean, potOn: false, moved: { t, watts: boils ? watts : 0 } };
   }
   const away = estimate.moved === null ? 0 : t - estimate.moved.t;
   const before = estimate.moved?.watts ?? 0;
-  const settled = Math.exp(at(estimate.mean, logWatts));
+  const settled = Math.exp(numberAt(estimate.mean, logWatts));
   const glow = habit.glows && estimate.heating ? Math.min(mostGlow, away / habit.lagSeconds) : 0;
   return {
     ...estimate,
@@ -118,7 +119,7 @@ export const addWater = (estimate: Estimate, t: number, added: number, path: Pat
   const mean = [...estimate.mean];
   mean[joulesDone] = Math.max(
     path.lowestJoules,
-    at(estimate.mean, joulesDone) - grams * (path.joulesPerAddedGram - path.joulesPerWarmedGram),
+    numberAt(estimate.mean, joulesDone) - grams * (path.joulesPerAddedGram - path.joulesPerWarmedGram),
   );
   return {
     ...estimate,

@@ -1,7 +1,8 @@
 import { stoveTraits } from '../kitchen/stove.js';
+import { numberAt } from '../units/at.js';
 import { type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
-import { at, clamp } from './numbers.js';
+import { clamp } from './numbers.js';
 import type { Path } from './path.js';
 import { average, covarianceOf, meanOf, spreadPoints } from './points.js';
 
@@ -115,8 +116,8 @@ export const carryOn = (estimate: Estimate, t: number, path: Path, hob: Hob): Es
   const runs = points.map((point) => ({
     point,
     after: runPot(
-      { joules: at(point, joulesDone), coldJoules, behindKelvin: estimate.behindKelvin },
-      at(point, logWatts),
+      { joules: numberAt(point, joulesDone), coldJoules, behindKelvin: estimate.behindKelvin },
+      numberAt(point, logWatts),
       standing,
       estimate.t,
       seconds,
@@ -132,9 +133,9 @@ export const carryOn = (estimate: Estimate, t: number, path: Path, hob: Hob): Es
   const covariance = covarianceOf(points, mean);
   if (standing.potOn && standing.heating) {
     const power = logWatts * unknowns + logWatts;
-    covariance[power] = Math.min(1, at(covariance, power) + wanderPerRootMinute ** 2 * (seconds / 60));
+    covariance[power] = Math.min(1, numberAt(covariance, power) + wanderPerRootMinute ** 2 * (seconds / 60));
     const done = joulesDone * unknowns + joulesDone;
-    if (movesOn) covariance[done] = at(covariance, done) + joulesPerRootSecond ** 2 * seconds;
+    if (movesOn) covariance[done] = numberAt(covariance, done) + joulesPerRootSecond ** 2 * seconds;
   }
   // Each field named, as in cook/step.ts: copies of copies are slow.
   return {

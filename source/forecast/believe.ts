@@ -1,9 +1,10 @@
 import type { BoilingCurve } from '../sugar/syrup.js';
+import { numberAt } from '../units/at.js';
 import { carryOn } from './advance.js';
 import { stageShares, temperatureOf } from './cold-water.js';
-import { dialBias, dialSdOf, type Estimate, unknowns } from './estimate.js';
+import { dialBias, dialSdOf, type Estimate, momentOf, unknowns } from './estimate.js';
 import type { Belief, Hob, Target } from './forecast.js';
-import { at, normalBelow } from './numbers.js';
+import { normalBelow } from './numbers.js';
 import { type Path, pathOf } from './path.js';
 
 /** A thermometer is doubted from the second disagreement on, if the size stands clear of its doubt and of 1 K. */
@@ -17,7 +18,7 @@ const hasEvidence = (estimate: Estimate): boolean =>
   estimate.lastReading !== null || estimate.coldWater.tests > 0;
 
 const presentOf = (estimate: Estimate, now: number, path: Path, hob: Hob): Estimate =>
-  carryOn(estimate, Number.isFinite(now) ? Math.max(now, estimate.t) : estimate.t, path, hob);
+  carryOn(estimate, momentOf(estimate, now), path, hob);
 
 const temperatureNow = (present: Estimate, path: Path, hob: Hob): { celsius: number; sd: number } => {
   const { celsius, sd } = temperatureOf(present, path);
@@ -62,8 +63,8 @@ export const believe = (
   const path = pathOf(curve, hob);
   const present = presentOf(estimate, now, path, hob);
   const { celsius, sd } = temperatureNow(present, path, hob);
-  const kelvin = at(present.mean, dialBias);
-  const biasSd = Math.sqrt(Math.max(0, at(present.covariance, dialBias * unknowns + dialBias)));
+  const kelvin = numberAt(present.mean, dialBias);
+  const biasSd = Math.sqrt(Math.max(0, numberAt(present.covariance, dialBias * unknowns + dialBias)));
   const doubted =
     estimate.coldWater.disagreed >= disagreementsToDoubt &&
     Math.abs(kelvin) >= leastBiasKelvin &&

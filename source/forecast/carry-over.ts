@@ -1,10 +1,10 @@
 import type { StoveKind } from '../kitchen/kitchen.js';
 import { stoveTraits } from '../kitchen/stove.js';
 import type { BoilingCurve } from '../sugar/syrup.js';
+import { numberAt } from '../units/at.js';
 import { standingOf, wattsAt } from './advance.js';
 import { type Estimate, logWatts } from './estimate.js';
 import type { Hob } from './forecast.js';
-import { at } from './numbers.js';
 import { type Path, pathOf } from './path.js';
 
 export type CarryOver = { readonly offTheRingKelvin: number; readonly leftOnTheRingKelvin: number };
@@ -73,7 +73,13 @@ export const carryOverNow = (
   const { potOn, heating, located, acceptedReadings, lidOn } = estimate;
   if (!potOn || !heating || !located || lidOn || acceptedReadings < 2) return null;
   const path = pathOf(curve, hob);
-  const watts = wattsAt(standingOf(estimate, hob), at(estimate.mean, logWatts), estimate.t, celsius, path);
+  const watts = wattsAt(
+    standingOf(estimate, hob),
+    numberAt(estimate.mean, logWatts),
+    estimate.t,
+    celsius,
+    path,
+  );
   return watts > 0
     ? carryOverKelvinOf(hob.stove, watts, path.joulesAt(celsius), path).offTheRingKelvin
     : null;

@@ -1,9 +1,10 @@
 import { type ColdWaterOutcome, type Stage, stages } from '../sugar/stages.js';
+import { numberAt } from '../units/at.js';
 import { syrupCelsius } from './advance.js';
 import { curveBias, dialBias, type Estimate, joulesDone, joulesToBoil } from './estimate.js';
 import type { Hob } from './forecast.js';
 import { locate } from './locate.js';
-import { at, clamp, normalBelow } from './numbers.js';
+import { clamp, normalBelow } from './numbers.js';
 import type { Path } from './path.js';
 import { average, type Shown, spreadPoints, varianceAbout, weighIn } from './points.js';
 
@@ -40,7 +41,8 @@ export const temperatureOf = (estimate: Estimate, path: Path): Shown & { readonl
   const points = spreadPoints(estimate.mean, estimate.covariance);
   const coldJoules = joulesToBoil(estimate);
   const shown = points.map(
-    (point) => syrupCelsius({ joules: at(point, joulesDone), coldJoules }, path) + at(point, curveBias),
+    (point) =>
+      syrupCelsius({ joules: numberAt(point, joulesDone), coldJoules }, path) + numberAt(point, curveBias),
   );
   const celsius = average(shown);
   return { points, shown, celsius, sd: Math.sqrt(Math.max(varianceAbout(shown, celsius), 1e-6)) };
@@ -49,7 +51,7 @@ export const temperatureOf = (estimate: Estimate, path: Path): Shown & { readonl
 export const stageShares = (celsius: number, sd: number, hob: Hob): Record<Stage, number> => {
   const shares = stages.map((stage) => share(...bounds(stage, hob), celsius, sd));
   const sum = shares.reduce((total, value) => total + value, 0);
-  return Object.fromEntries(stages.map((stage, index) => [stage, at(shares, index) / sum])) as Record<
+  return Object.fromEntries(stages.map((stage, index) => [stage, numberAt(shares, index) / sum])) as Record<
     Stage,
     number
   >;
@@ -94,9 +96,9 @@ export const testCold = (estimate: Estimate, outcome: ColdWaterOutcome, path: Pa
     off: after.celsius - before.celsius,
     shrunk: before.sd ** 2 - after.variance,
   });
-  mean[joulesDone] = clamp(at(mean, joulesDone), path.lowestJoules, path.highestJoules);
+  mean[joulesDone] = clamp(numberAt(mean, joulesDone), path.lowestJoules, path.highestJoules);
   // What the thermometer says at its face, without what was already found out about it.
-  const face = before.celsius + at(estimate.mean, dialBias);
+  const face = before.celsius + numberAt(estimate.mean, dialBias);
   const disagrees = estimate.acceptedReadings > 0 && chance(face) < disagreeBelow;
   return {
     ...estimate,

@@ -47,6 +47,10 @@ export type Estimate = {
   readonly coldWater: { readonly tests: number; readonly disagreed: number };
 };
 
+/** `t` seconds as the estimate takes it: never before its own time, which stands for a time that is none. */
+export const momentOf = (estimate: Pick<Estimate, 't'>, t: number): number =>
+  Number.isFinite(t) ? Math.max(t, estimate.t) : estimate.t;
+
 /** Heat that only warms, until the syrup boils (again), joules; 0 before the curve was first seen. */
 export const joulesToBoil = ({ coldJoules }: Pick<Estimate, 'coldJoules'>): number => coldJoules ?? 0;
 

@@ -1,7 +1,8 @@
+import { numberAt } from '../units/at.js';
 import { syrupCelsius } from './advance.js';
 import { curveBias, dialBias, type Estimate, joulesDone, joulesToBoil, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
-import { at, clamp } from './numbers.js';
+import { clamp } from './numbers.js';
 import type { Path } from './path.js';
 import { average, type Shown, spreadPoints, varianceAbout, weighIn } from './points.js';
 
@@ -24,10 +25,10 @@ export const expectation = (estimate: Estimate, path: Path, hob: Hob): Expectati
   const coldJoules = joulesToBoil(estimate);
   const shown = points.map(
     (point) =>
-      syrupCelsius({ joules: at(point, joulesDone), coldJoules }, path) -
+      syrupCelsius({ joules: numberAt(point, joulesDone), coldJoules }, path) -
       estimate.behindKelvin +
-      at(point, curveBias) +
-      at(point, dialBias),
+      numberAt(point, curveBias) +
+      numberAt(point, dialBias),
   );
   const celsius = average(shown);
   const variance = varianceAbout(shown, celsius) + readingVariance(estimate, hob);
@@ -48,15 +49,15 @@ export const weigh = (
   const { mean, covariance } = weighIn(expected, { total, off, shrunk: total });
   for (let row = 0; row < unknowns; row++) {
     const place = row * unknowns + row;
-    covariance[place] = Math.max(at(covariance, place), 1e-9);
+    covariance[place] = Math.max(numberAt(covariance, place), 1e-9);
   }
-  mean[joulesDone] = clamp(at(mean, joulesDone), path.lowestJoules, path.highestJoules);
+  mean[joulesDone] = clamp(numberAt(mean, joulesDone), path.lowestJoules, path.highestJoules);
   return { ...estimate, mean, covariance };
 };
 
 export const widen = (estimate: Estimate, row: number, variance: number): Estimate => {
   const covariance = [...estimate.covariance];
-  covariance[row * unknowns + row] = at(covariance, row * unknowns + row) + variance;
+  covariance[row * unknowns + row] = numberAt(covariance, row * unknowns + row) + variance;
   return { ...estimate, covariance };
 };
 

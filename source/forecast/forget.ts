@@ -1,6 +1,6 @@
-import { begin, diagonal, type Estimate, joulesDone, unknowns } from './estimate.js';
+import { numberAt } from '../units/at.js';
+import { begin, diagonal, type Estimate, joulesDone, momentOf, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
-import { at } from './numbers.js';
 
 /**
  * What is left to believe of a pot that nobody watched up to `t`, seconds: the stove's power, the thermometer's and
@@ -9,10 +9,10 @@ import { at } from './numbers.js';
  */
 export const forget = (estimate: Estimate, t: number, hob: Hob): Estimate => {
   const start = begin(hob);
-  const spread = (row: number): number => at(estimate.covariance, row * unknowns + row);
+  const spread = (row: number): number => numberAt(estimate.covariance, row * unknowns + row);
   return {
     ...start,
-    t: Number.isFinite(t) ? Math.max(t, estimate.t) : estimate.t,
+    t: momentOf(estimate, t),
     mean: estimate.mean.map((value, row) => (row === joulesDone ? 0 : value)),
     covariance: diagonal(...estimate.mean.map((_, row) => (row === joulesDone ? 0 : spread(row)))),
     potOn: estimate.potOn,

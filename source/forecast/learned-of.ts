@@ -1,12 +1,12 @@
+import { numberAt } from '../units/at.js';
 import { dialBias, dialSdOf, type Estimate, logWatts, unknowns } from './estimate.js';
 import type { Hob } from './forecast.js';
-import { at } from './numbers.js';
 
 type Known = { readonly mean: number; readonly sd: number };
 
 const of = (estimate: Estimate, row: number): Known => ({
-  mean: at(estimate.mean, row),
-  sd: Math.sqrt(Math.max(0, at(estimate.covariance, row * unknowns + row))),
+  mean: numberAt(estimate.mean, row),
+  sd: Math.sqrt(Math.max(0, numberAt(estimate.covariance, row * unknowns + row))),
 });
 
 /**

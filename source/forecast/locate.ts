@@ -1,5 +1,5 @@
+import { numberAt } from '../units/at.js';
 import { curveBias, dialBias, type Estimate, joulesDone, logWatts, unknowns } from './estimate.js';
-import { at } from './numbers.js';
 import type { Path } from './path.js';
 
 /** Where the syrup would be if it had been watched from the cold: a place on the road, joules, and its spread. */
@@ -39,9 +39,10 @@ export const locate = (
   watched: Watched | null,
   path: Path,
 ): Estimate => {
-  const held = (row: number, column: number): number => at(estimate.covariance, row * unknowns + column);
+  const held = (row: number, column: number): number =>
+    numberAt(estimate.covariance, row * unknowns + column);
   const biases = [curveBias, dialBias] as const;
-  const biasMean = at(estimate.mean, curveBias) + at(estimate.mean, dialBias);
+  const biasMean = numberAt(estimate.mean, curveBias) + numberAt(estimate.mean, dialBias);
   const reach = biases.map((row) => held(row, curveBias) + held(row, dialBias));
   const spread =
     reach.reduce((sum, value) => sum + value, 0) + (sighting.kind === 'reading' ? sighting.sd ** 2 : 0);
@@ -81,11 +82,11 @@ export const locate = (
   for (const row of [logWatts, ...biases]) put(joulesDone, row, 0);
   put(joulesDone, joulesDone, Math.max(sums.squares / total - joules * joules, leastSdJoules ** 2));
   biases.forEach((row, place) => {
-    const gain = at(gains, place);
-    mean[row] = at(estimate.mean, row) + gain * off;
+    const gain = numberAt(gains, place);
+    mean[row] = numberAt(estimate.mean, row) + gain * off;
     put(joulesDone, row, gain * cross);
     biases.forEach((column, other) => {
-      put(row, column, held(row, column) + gain * at(gains, other) * (offVariance - spread));
+      put(row, column, held(row, column) + gain * numberAt(gains, other) * (offVariance - spread));
     });
   });
   return { ...estimate, mean, covariance, coldJoules: 0, located: true };

@@ -1,10 +1,9 @@
+import { numberAt } from '../units/at.js';
+
 /** Four unknowns are estimated together; vectors and matrices are plain arrays, so that an estimate is plain data. */
 export type Vector = readonly number[];
 /** Rows one after another. */
 export type Matrix = readonly number[];
-
-/** A value by its place; 0 where there is none. */
-export const at = (values: Vector, place: number): number => values[place] ?? 0;
 
 export const clamp = (value: number, low: number, high: number): number =>
   value >= low ? Math.min(value, high) : low;
@@ -38,13 +37,13 @@ export const root = (matrix: Matrix, size: number): number[] => {
   const lower: number[] = [];
   for (let row = 0; row < size; row++) {
     for (let column = 0; column < size; column++) {
-      let sum = at(matrix, row * size + column);
+      let sum = numberAt(matrix, row * size + column);
       for (let k = 0; k < Math.min(row, column); k++)
-        sum -= at(lower, row * size + k) * at(lower, column * size + k);
+        sum -= numberAt(lower, row * size + k) * numberAt(lower, column * size + k);
       if (column > row) lower.push(0);
       else if (row === column) lower.push(Math.sqrt(Math.max(sum, 0)));
       else {
-        const pivot = at(lower, column * size + column);
+        const pivot = numberAt(lower, column * size + column);
         lower.push(pivot > 1e-12 ? sum / pivot : 0);
       }
     }
@@ -74,7 +73,7 @@ export const normalPoints = (count: number, size: number): readonly Vector[] =>
 /** Value at a share (0-1) of sorted values, straight between neighbours. */
 export const quantile = (sorted: readonly number[], share: number): number => {
   const place = clamp(share * sorted.length - 0.5, 0, sorted.length - 1);
-  const below = at(sorted, Math.floor(place));
-  const above = at(sorted, Math.ceil(place));
+  const below = numberAt(sorted, Math.floor(place));
+  const above = numberAt(sorted, Math.ceil(place));
   return below + (above - below) * (place - Math.floor(place));
 };

@@ -2,7 +2,7 @@ import type { BoilingCurve } from '../sugar/syrup.js';
 import { addWater, cover, movePot, turn } from './acts.js';
 import { carryOn } from './advance.js';
 import { testCold } from './cold-water.js';
-import { type Estimate, joulesToBoil } from './estimate.js';
+import { type Estimate, joulesToBoil, momentOf } from './estimate.js';
 import { expectation, surpriseOf } from './expectation.js';
 import type { Evidence, Hob } from './forecast.js';
 import { pathOf } from './path.js';
@@ -14,7 +14,7 @@ import { read } from './reading.js';
  */
 export const observe = (estimate: Estimate, evidence: Evidence, curve: BoilingCurve, hob: Hob): Estimate => {
   const path = pathOf(curve, hob);
-  const t = Number.isFinite(evidence.t) ? Math.max(evidence.t, estimate.t) : estimate.t;
+  const t = momentOf(estimate, evidence.t);
   const now = carryOn(estimate, t, path, hob);
   switch (evidence.kind) {
     case 'reading':

@@ -1,5 +1,6 @@
+import { numberAt } from '../units/at.js';
 import { unknowns } from './estimate.js';
-import { at, type Matrix, root, type Vector } from './numbers.js';
+import { type Matrix, root, type Vector } from './numbers.js';
 
 /**
  * A normal distribution of the four unknowns carried by eight points that all weigh the same, so that what is not linear
@@ -14,7 +15,7 @@ export const spreadPoints = (mean: Vector, covariance: Matrix): number[][] => {
     for (let column = 0; column < unknowns; column++) {
       const point = mean.slice();
       for (let row = column; row < unknowns; row++)
-        point[row] = at(mean, row) + reach * at(lower, row * unknowns + column);
+        point[row] = numberAt(mean, row) + reach * numberAt(lower, row * unknowns + column);
       points.push(point);
     }
   return points;
@@ -37,7 +38,7 @@ export const meanOf = (points: readonly Vector[]): number[] => {
   const mean: number[] = [];
   for (let row = 0; row < unknowns; row++) {
     let sum = 0;
-    for (const point of points) sum += at(point, row);
+    for (const point of points) sum += numberAt(point, row);
     mean.push(sum / points.length);
   }
   return mean;
@@ -48,12 +49,13 @@ export const covarianceOf = (points: readonly Vector[], mean: Vector): number[] 
   for (let row = 0; row < unknowns; row++)
     for (let column = 0; column < unknowns; column++) {
       if (column < row) {
-        covariance.push(at(covariance, column * unknowns + row));
+        covariance.push(numberAt(covariance, column * unknowns + row));
         continue;
       }
       let sum = 0;
       for (const point of points)
-        sum += (at(point, row) - at(mean, row)) * (at(point, column) - at(mean, column));
+        sum +=
+          (numberAt(point, row) - numberAt(mean, row)) * (numberAt(point, column) - numberAt(mean, column));
       covariance.push(sum / points.length);
     }
   return covariance;
@@ -82,7 +84,7 @@ export const weighIn = (
     let sum = 0;
     let index = 0;
     for (const point of points) {
-      sum += (at(point, row) - at(mean, row)) * (at(shown, index) - celsius);
+      sum += (numberAt(point, row) - numberAt(mean, row)) * (numberAt(shown, index) - celsius);
       index += 1;
     }
     gains.push(sum / points.length / total);
@@ -90,6 +92,9 @@ export const weighIn = (
   const less: number[] = [];
   for (let row = 0; row < unknowns; row++)
     for (let column = 0; column < unknowns; column++)
-      less.push(at(covariance, row * unknowns + column) - at(gains, row) * at(gains, column) * shrunk);
-  return { mean: mean.map((value, row) => value + at(gains, row) * off), covariance: less };
+      less.push(
+        numberAt(covariance, row * unknowns + column) -
+          numberAt(gains, row) * numberAt(gains, column) * shrunk,
+      );
+  return { mean: mean.map((value, row) => value + numberAt(gains, row) * off), covariance: less };
 };

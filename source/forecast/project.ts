@@ -1,4 +1,5 @@
 import type { BoilingCurve } from '../sugar/syrup.js';
+import { numberAt } from '../units/at.js';
 import {
   carryOn,
   lossWattsPerKelvin,
@@ -10,9 +11,17 @@ import {
   wattsAt,
 } from './advance.js';
 import { carryOverKelvinOf } from './carry-over.js';
-import { curveBias, type Estimate, joulesDone, joulesToBoil, logWatts, unknowns } from './estimate.js';
+import {
+  curveBias,
+  type Estimate,
+  joulesDone,
+  joulesToBoil,
+  logWatts,
+  momentOf,
+  unknowns,
+} from './estimate.js';
 import type { Forecast, Hob, SecondsAhead, Target } from './forecast.js';
-import { at, clamp, normalPoints, quantile, root } from './numbers.js';
+import { clamp, normalPoints, quantile, root } from './numbers.js';
 import { type Path, pathOf } from './path.js';
 
 const futures = normalPoints(96, unknowns + 2);
@@ -32,9 +41,9 @@ const secondsTo = (
   t: number,
   path: Path,
 ): number => {
-  const start = at(point, joulesDone);
-  const goal = path.joulesAt(celsius - at(point, curveBias));
-  const settled = at(point, logWatts);
+  const start = numberAt(point, joulesDone);
+  const goal = path.joulesAt(celsius - numberAt(point, curveBias));
+  const settled = numberAt(point, logWatts);
   if (goal <= start && coldJoules <= 0) return 0;
   let seconds = 0;
   const leg = (joules: number, at: number, steaming: number): void => {
@@ -70,13 +79,13 @@ const waysTo = (celsius: number, estimate: Estimate, hob: Hob, path: Path): numb
       const point = estimate.mean.map((value, row) => {
         let sum = value;
         for (let column = 0; column <= row; column++)
-          sum += at(lower, row * unknowns + column) * at(z, column);
+          sum += numberAt(lower, row * unknowns + column) * numberAt(z, column);
         return sum;
       });
-      const goal = celsius + at(z, unknowns + 1) * leftOutKelvin;
+      const goal = celsius + numberAt(z, unknowns + 1) * leftOutKelvin;
       const seconds = secondsTo(goal, point, coldJoules, standing, estimate.t, path);
       // The burner wanders on the way as well; a walk seen as a mean over the way has a third of its variance.
-      return seconds * Math.exp(-at(z, unknowns) * wanderPerRootMinute * Math.sqrt(seconds / 180));
+      return seconds * Math.exp(-numberAt(z, unknowns) * wanderPerRootMinute * Math.sqrt(seconds / 180));
     })
     .sort((a, b) => a - b);
 };
@@ -122,6 +131,10 @@ const nextReading = (estimate: Estimate, takeOff: SecondsAhead, celsiusLeft: num
   return Math.max(0, asked - Math.max(0, waited));
 };
 
+/** Two readings have shown the power, and it goes into the pot. */
+const isProjected = ({ acceptedReadings, potOn, heating }: Estimate): boolean =>
+  acceptedReadings >= 2 && potOn && heating;
+
 /**
  * Time to the floor of the window, or null: fewer than two accepted readings, no place on the curve found yet, or no
  * net power into the pot. Never negative, never more than six hours. Constant time.
@@ -133,20 +146,20 @@ export const project = (
   curve: BoilingCurve,
   hob: Hob,
 ): Forecast | null => {
-  if (estimate.acceptedReadings < 2 || !estimate.potOn || !estimate.heating) return null;
+  if (!isProjected(estimate)) return null;
   const path = pathOf(curve, hob);
-  const moment = Number.isFinite(now) ? Math.max(now, estimate.t) : estimate.t;
+  const moment = momentOf(estimate, now);
   const present = carryOn(estimate, moment, path, hob);
-  const joules = at(present.mean, joulesDone);
+  const joules = numberAt(present.mean, joulesDone);
   const celsius = syrupCelsius({ joules, coldJoules: joulesToBoil(present) }, path);
   const standing = uncovered(present, hob);
-  const watts = wattsAt(standing, at(present.mean, logWatts), moment, celsius, path);
+  const watts = wattsAt(standing, numberAt(present.mean, logWatts), moment, celsius, path);
   if (!(watts > leastWatts)) return null;
   const from = estimate.lidOn ? present : estimate;
   const since = sinceOf(from, moment);
   const seconds = ahead(knownWaysTo(target.floorCelsius, from, hob, path), since);
   const takeOffSeconds = ahead(knownWaysTo(target.takeOffCelsius, from, hob, path), since);
-  const bias = at(present.mean, curveBias);
+  const bias = numberAt(present.mean, curveBias);
   const whole = path.joulesAt(target.floorCelsius - bias);
   return {
     seconds,
@@ -160,15 +173,21 @@ export const project = (
   };
 };
 
-/** The pot from which a crossing is counted; null where nothing is projected. */
-const runningFrom = (estimate: Estimate, now: number, path: Path, hob: Hob): Estimate | null => {
-  if (estimate.acceptedReadings < 2 || !estimate.potOn || !estimate.heating) return null;
-  return estimate.lidOn ? carryOn(estimate, Math.max(now, estimate.t), path, hob) : estimate;
+/** The pot from which a crossing is counted, at `moment`; null where nothing is projected. */
+const runningFrom = (estimate: Estimate, moment: number, path: Path, hob: Hob): Estimate | null => {
+  if (!isProjected(estimate)) return null;
+  return estimate.lidOn ? carryOn(estimate, moment, path, hob) : estimate;
 };
 
-const crossingFrom = (from: Estimate, celsius: number, now: number, path: Path, hob: Hob): number | null => {
+const crossingFrom = (
+  from: Estimate,
+  celsius: number,
+  moment: number,
+  path: Path,
+  hob: Hob,
+): number | null => {
   const seconds = secondsTo(celsius, from.mean, joulesToBoil(from), uncovered(from, hob), from.t, path);
-  return seconds >= longestSeconds ? null : Math.max(now, from.t + seconds);
+  return seconds >= longestSeconds ? null : Math.max(moment, from.t + seconds);
 };
 
 /** The `now` at which the projected syrup crosses `celsius`, by the middle estimate; null where nothing is projected. */
@@ -181,16 +200,16 @@ export const crossing = (
 ): number | null => {
   if (!Number.isFinite(celsius)) return null;
   const path = pathOf(curve, hob);
-  const moment = Number.isFinite(now) ? now : estimate.t;
+  const moment = momentOf(estimate, now);
   const from = runningFrom(estimate, moment, path, hob);
-  return from === null ? null : crossingFrom(from, celsius, Math.max(moment, estimate.t), path, hob);
+  return from === null ? null : crossingFrom(from, celsius, moment, path, hob);
 };
 
 /** No power that this pot can have from now on is greater, watts: nothing lost to the room, all the ring's glow kept. */
 const mostWatts = (from: Estimate, path: Path): number => {
-  const joules = at(from.mean, joulesDone);
+  const joules = numberAt(from.mean, joulesDone);
   const celsius = syrupCelsius({ joules, coldJoules: joulesToBoil(from) }, path);
-  const settled = Math.exp(clamp(at(from.mean, logWatts), -3, 10));
+  const settled = Math.exp(clamp(numberAt(from.mean, logWatts), -3, 10));
   const gross = Math.max(leastWatts, settled, from.change?.watts ?? 0);
   return gross + lossWattsPerKelvin * Math.max(0, path.startCelsius - celsius);
 };
@@ -207,12 +226,13 @@ export const crossingBy = (
   hob: Hob,
 ): number | null => {
   const path = pathOf(curve, hob);
-  const from = runningFrom(estimate, now, path, hob);
+  const moment = momentOf(estimate, now);
+  const from = runningFrom(estimate, moment, path, hob);
   if (from === null) return null;
   const missing =
     joulesToBoil(from) +
-    Math.max(0, path.joulesAt(celsius - at(from.mean, curveBias)) - at(from.mean, joulesDone));
+    Math.max(0, path.joulesAt(celsius - numberAt(from.mean, curveBias)) - numberAt(from.mean, joulesDone));
   if (missing > mostWatts(from, path) * Math.max(0, now - from.t)) return null;
-  const crossed = crossingFrom(from, celsius, Math.max(now, estimate.t), path, hob);
+  const crossed = crossingFrom(from, celsius, moment, path, hob);
   return crossed !== null && crossed <= now ? crossed : null;
 };

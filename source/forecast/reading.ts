@@ -1,3 +1,4 @@
+import { numberAt } from '../units/at.js';
 import { lossWattsPerKelvin, steamWatts } from './advance.js';
 import { type Estimate, joulesDone, joulesToBoil, logWatts, unknowns } from './estimate.js';
 import {
@@ -11,7 +12,7 @@ import {
 } from './expectation.js';
 import type { Evidence, Hob } from './forecast.js';
 import { locate, type Watched } from './locate.js';
-import { at, clamp } from './numbers.js';
+import { clamp } from './numbers.js';
 import type { Path } from './path.js';
 
 /** No kitchen thermometer in a syrup shows anything outside. */
@@ -37,11 +38,12 @@ const learnWhileCold = (estimate: Estimate, reading: Reading, path: Path): Estim
   );
   const doubt = 0.25 ** 2 + (1.5 / rise) ** 2;
   const place = logWatts * unknowns + logWatts;
-  const gain = at(estimate.covariance, place) / (at(estimate.covariance, place) + doubt);
+  const gain = numberAt(estimate.covariance, place) / (numberAt(estimate.covariance, place) + doubt);
   const mean = [...estimate.mean];
-  mean[logWatts] = at(estimate.mean, logWatts) + gain * (Math.log(watts) - at(estimate.mean, logWatts));
+  mean[logWatts] =
+    numberAt(estimate.mean, logWatts) + gain * (Math.log(watts) - numberAt(estimate.mean, logWatts));
   const covariance = [...estimate.covariance];
-  covariance[place] = at(covariance, place) * (1 - gain);
+  covariance[place] = numberAt(covariance, place) * (1 - gain);
   return { ...estimate, mean, covariance, heating: estimate.level !== 0 };
 };
 
@@ -77,9 +79,9 @@ const evaporationJoulePerGram = 2250;
 /** A pot that was seen cold, and heated since, has not boiled for longer than its power allows. */
 const watchedPot = (estimate: Estimate): Watched | null => {
   if (estimate.acceptedReadings === 0 || !estimate.heating) return null;
-  const variance = Math.max(0, at(estimate.covariance, joulesDone * unknowns + joulesDone));
+  const variance = Math.max(0, numberAt(estimate.covariance, joulesDone * unknowns + joulesDone));
   return {
-    joules: Math.max(0, at(estimate.mean, joulesDone)) + lostBeforeBoil.grams * evaporationJoulePerGram,
+    joules: Math.max(0, numberAt(estimate.mean, joulesDone)) + lostBeforeBoil.grams * evaporationJoulePerGram,
     sd: Math.hypot(lostBeforeBoil.sdGrams * evaporationJoulePerGram, Math.sqrt(variance)),
   };
 };
@@ -87,7 +89,7 @@ const watchedPot = (estimate: Estimate): Watched | null => {
 /** Not on the ring, under a lid or hardly back: how far below its boil the syrup has cooled, never how much water left. */
 const readUnsettled = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): Estimate => {
   const below = expectation({ ...estimate, coldJoules: 0 }, path, hob).celsius - reading.celsius;
-  const warming = path.warmingAt(at(estimate.mean, joulesDone));
+  const warming = path.warmingAt(numberAt(estimate.mean, joulesDone));
   const coldJoules = 0.5 * joulesToBoil(estimate) + 0.5 * clamp(below, 0, 60) * warming;
   return { ...estimate, coldJoules, lastReading: { t: reading.t, celsius: reading.celsius } };
 };
@@ -108,7 +110,7 @@ const suspect = (estimate: Estimate, reading: Reading, off: number, path: Path, 
   if (off < 0 && count < 4) {
     return {
       ...noted,
-      coldJoules: joulesToBoil(estimate) - off * path.warmingAt(at(estimate.mean, joulesDone)),
+      coldJoules: joulesToBoil(estimate) - off * path.warmingAt(numberAt(estimate.mean, joulesDone)),
     };
   }
   if (reading.celsius < path.startCelsius - coldKelvin) return noted;
@@ -139,7 +141,7 @@ const findBoil = (estimate: Estimate, reading: Reading, path: Path, hob: Hob): E
   const covariance = [...found.covariance];
   const place = joulesDone * unknowns + joulesDone;
   covariance[place] = Math.max(
-    at(covariance, place),
+    numberAt(covariance, place),
     (lostBeforeBoil.sdGrams * evaporationJoulePerGram) ** 2,
   );
   return { ...found, covariance, behindKelvin };

@@ -1,4 +1,4 @@
-import { at } from '../forecast/numbers.js';
+import { numberAt } from '../units/at.js';
 
 /** A mass of candy on a slab. Kelvin, metres, seconds, grams. */
 export type Slab = {
@@ -52,12 +52,15 @@ export const slabOf = (grams: number, startCelsius: number, roomCelsius: number)
     const toAir = 1 / (1 / airWatts + depth / 2 / conductivity);
     const toPlate = 1 / (1 / contactWatts + depth / 2 / conductivity);
     const next = celsius.map((own, index) => {
-      const above = index === 0 ? toAir * (roomCelsius - own) : between * (at(celsius, index - 1) - own);
+      const above =
+        index === 0 ? toAir * (roomCelsius - own) : between * (numberAt(celsius, index - 1) - own);
       const below =
-        index === layers - 1 ? toPlate * (plateCelsius - own) : between * (at(celsius, index + 1) - own);
+        index === layers - 1
+          ? toPlate * (plateCelsius - own)
+          : between * (numberAt(celsius, index + 1) - own);
       return own + (seconds * (above + below)) / each;
     });
-    const given = toPlate * (at(celsius, layers - 1) - plateCelsius) * area;
+    const given = toPlate * (numberAt(celsius, layers - 1) - plateCelsius) * area;
     plateCelsius +=
       (seconds * (given - plate.wattsPerKelvin * (plateCelsius - roomCelsius))) / plate.joulePerKelvin;
     celsius = next;
@@ -82,7 +85,7 @@ export const slabOf = (grams: number, startCelsius: number, roomCelsius: number)
       celsius = celsius.map((own) => oven + (own - oven) * kept);
     },
     middleCelsius: () => Math.max(...celsius),
-    surfaceCelsius: () => at(celsius, 0),
+    surfaceCelsius: () => numberAt(celsius, 0),
     meanCelsius: mean,
     thicknessMetres: () => thickness,
   };

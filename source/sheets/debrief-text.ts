@@ -1,6 +1,6 @@
-import { at } from '../forecast/numbers.js';
 import type { Story } from '../lessons/story.js';
 import { type Message, message, words } from '../texts/message.js';
+import { numberAt, textAt } from '../units/at.js';
 import type { Printer } from '../units/printer.js';
 import { type DebriefDocument, type DebriefTable, debriefDocument } from './debrief-document.js';
 import { textCone } from './debrief-text-cone.js';
@@ -9,8 +9,6 @@ import { beside, sheetColumns, wrapped } from './layout.js';
 
 const labelColumn = 14;
 const gap = '  ';
-
-const lengthOf = (text: string): number => text.length;
 
 const padded = (cell: string, width: number, right: boolean): string =>
   right ? cell.padStart(width) : cell.padEnd(width);
@@ -22,17 +20,15 @@ const tableLines = (
 ): string[] => {
   if (rows.length === 0 && whenEmpty !== null) return [`${gap}${say(whenEmpty)}`];
   const cells = [columns, ...rows].map((row) => row.map(say));
-  const widths = columns.map((_, index) =>
-    Math.max(...cells.flatMap((row) => row.slice(index, index + 1)).map(lengthOf)),
-  );
+  const widths = columns.map((_, index) => Math.max(...cells.map((row) => textAt(row, index).length)));
   const fixed = widths.slice(0, -1).reduce((sum, width) => sum + width + gap.length, gap.length);
   const lines = cells.flatMap((row) => {
     const front = row
       .slice(0, -1)
-      .map((cell, index) => padded(cell, at(widths, index), right.includes(index)))
+      .map((cell, index) => padded(cell, numberAt(widths, index), right.includes(index)))
       .join(gap);
     return wrapped(
-      `${gap}${front}${gap}${row.slice(-1).join('')}`,
+      `${gap}${front}${gap}${textAt(row, row.length - 1)}`,
       sheetColumns,
       Math.min(fixed, sheetColumns - 20),
     );

@@ -1,6 +1,6 @@
+import { textAt } from './at.js';
 import type { Language } from './language.js';
 import { massUnits, volumeUnits } from './tables.js';
-import { textAt } from './text-at.js';
 
 /** What a person weighs with. Sums are always computed in grams. */
 export const weightHabits = ['grams', 'ounces'] as const;

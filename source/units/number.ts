@@ -1,5 +1,5 @@
 import { numericQuantity } from 'numeric-quantity';
-import { textAt } from './text-at.js';
+import { textAt } from './at.js';
 
 /** A number as typed and the word behind it. */
 export type NumberAndWord = { readonly value: number; readonly word: string; readonly comma: CommaUse };

@@ -1,3 +1,4 @@
+import { textAt } from './at.js';
 import { type NumberAndWord, readNumber } from './number.js';
 import { type Unread, unread, type Wanted } from './problem.js';
 import {
@@ -11,7 +12,6 @@ import {
   type UnitRow,
   volumeUnits,
 } from './tables.js';
-import { textAt } from './text-at.js';
 
 export type Mass = { readonly kind: 'mass'; readonly grams: number };
 export type Volume = { readonly kind: 'volume'; readonly millilitres: number };

@@ -1,4 +1,4 @@
-import { textAt } from './text-at.js';
+import { textAt } from './at.js';
 
 /** How times of day are read. */
 export const clockHabits = ['12h', '24h'] as const;

@@ -13,7 +13,7 @@ import { stageShown } from '../readings.js';
 import { judge, type Verdict } from '../verdict.js';
 import type { View } from '../view.js';
 import type { EvidenceHazard } from './hazard.js';
-import { feltStanding, isStalled, risenWhileLeft } from './stalled.js';
+import { feltStanding, isStalled, middleOf, risenWhileLeft } from './stalled.js';
 
 /** Nobody has said that the ring is off; before a setting was named it is on from the boil on, or once it was called done. */
 const ringMayBeOn = (cook: Cook): boolean =>
@@ -35,11 +35,9 @@ const leastRateSeconds = 5;
 
 /** Slope of the straight line through them by least squares, kelvin per second. */
 const slopeOf = (readings: readonly Reading[]): number => {
-  const share = 1 / readings.length;
-  const meanT = readings.reduce((sum, { t }) => sum + t * share, 0);
-  const meanCelsius = readings.reduce((sum, { celsius }) => sum + celsius * share, 0);
-  const rise = readings.reduce((sum, { t, celsius }) => sum + (t - meanT) * (celsius - meanCelsius), 0);
-  return rise / readings.reduce((sum, { t }) => sum + (t - meanT) ** 2, 0);
+  const middle = middleOf(readings);
+  const rise = readings.reduce((sum, { t, celsius }) => sum + (t - middle.t) * (celsius - middle.celsius), 0);
+  return rise / readings.reduce((sum, { t }) => sum + (t - middle.t) ** 2, 0);
 };
 
 /** Kelvin per second up to the last of them, over at least 45 s where there are readings enough; null with fewer than two. */

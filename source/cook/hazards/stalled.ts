@@ -11,14 +11,14 @@ const atEachEnd = 2;
 /** So many readings are more than the six minutes. */
 export const mostLeftAlone = 48;
 
-/** The mean reading of some that follow each other, at their mean time. */
-const middleOf = (readings: readonly Reading[], from: number, upTo: number): Omit<Reading, 'seq'> => {
+/** The mean of some readings, at their mean time. */
+export const middleOf = (readings: readonly Reading[]): Omit<Reading, 'seq'> => {
   let [t, celsius] = [0, 0];
-  for (const reading of readings.slice(from, upTo)) {
+  for (const reading of readings) {
     t += reading.t;
     celsius += reading.celsius;
   }
-  return { t: t / (upTo - from), celsius: celsius / (upTo - from) };
+  return { t: t / readings.length, celsius: celsius / readings.length };
 };
 
 type Risen = { readonly kelvin: number; readonly seconds: number };
@@ -35,8 +35,8 @@ export const risenWhileLeft = (
   if (doubt !== null || last === undefined) return null;
   const upTo = leftAlone.findLastIndex(({ t }) => last.t - t >= overSeconds) + 1;
   if (upTo < atEachEnd) return null;
-  const then = middleOf(leftAlone, upTo - atEachEnd, upTo);
-  const now = middleOf(leftAlone, leftAlone.length - atEachEnd, leftAlone.length);
+  const then = middleOf(leftAlone.slice(upTo - atEachEnd, upTo));
+  const now = middleOf(leftAlone.slice(-atEachEnd));
   return { kelvin: now.celsius - then.celsius, seconds: now.t - then.t };
 };
 
