@@ -36,6 +36,8 @@ const licenceOf = (path, entry) => {
   return typeof said === 'object' ? (said?.type ?? 'unknown') : (said ?? 'unknown');
 };
 
+const nameAt = (path) => path.slice(path.lastIndexOf('node_modules/') + 'node_modules/'.length);
+
 const built = new Set(
   [...readFileSync('dist/NOTICES.txt', 'utf8').matchAll(/^(\S+ \d\S*) \(.*\)$/gm)].map(([, name]) => name),
 );
@@ -43,12 +45,10 @@ const built = new Set(
 const all = Object.entries(packages)
   .filter(([path]) => path.startsWith('node_modules/'))
   .map(([path, entry]) => ({
-    name: path.slice(path.lastIndexOf('node_modules/') + 'node_modules/'.length),
+    name: nameAt(path),
     version: entry.version,
     licence: licenceOf(path, entry),
-    shipped: built.has(
-      `${path.slice(path.lastIndexOf('node_modules/') + 'node_modules/'.length)} ${entry.version}`,
-    ),
+    shipped: built.has(`${nameAt(path)} ${entry.version}`),
     installed: entry.dev !== true && entry.devOptional !== true,
     scripts: entry.hasInstallScript === true,
     pinned: typeof entry.integrity === 'string' && entry.integrity.startsWith('sha512-'),

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
+import { languageAtOnce } from './commands/language-at-once.js';
 import type { World } from './commands/world.js';
 import { sayOpening, takeOpeningAway } from './screen/opening.js';
 import { escapeForTerminal } from './units/escape.js';
-import type { Language } from './units/language.js';
 
 type Command = { readonly run: (argv: readonly string[], world: World) => Promise<number> };
 
@@ -48,13 +48,6 @@ const opensScreen = (typed: readonly string[], { env, stdin, stdout }: World): b
   stdout.isTTY === true &&
   env.TERM !== 'dumb' &&
   env.INK_SCREEN_READER !== 'true';
-
-/** By what is at hand at once; the kitchen file may know better. */
-const languageAtOnce = (typed: readonly string[], { LC_ALL, LC_MESSAGES, LANG }: World['env']): Language => {
-  const asked = typed[typed.indexOf('--language') + 1] ?? '';
-  const named = typed.includes('--language') ? asked : LC_ALL || LC_MESSAGES || LANG || '';
-  return /^de/i.test(named) ? 'de' : 'en';
-};
 
 const printHelp = async (page: string, { language, out }: World): Promise<number> => {
   const { helpOf } = await import('./texts/help.js');

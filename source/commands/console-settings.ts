@@ -2,7 +2,7 @@ import type { ConsoleExit, TerminalOptions } from '../screen/options.js';
 import { wantsColor } from '../screen/style.js';
 import { type Message, message } from '../texts/message.js';
 import type { Language } from '../units/language.js';
-import { flag, text } from './options.js';
+import { boolean, flag, string, text } from './options.js';
 import type { World } from './world.js';
 
 export type ConsoleHostOptions = {
@@ -14,9 +14,9 @@ export type ConsoleHostOptions = {
 /** How a terminal is to be written to: the options that every full screen has. */
 export const terminalFlags = {
   color: { type: 'boolean', default: true },
-  background: { type: 'string' },
-  still: { type: 'boolean' },
-  screenReader: { type: 'boolean' },
+  background: string,
+  still: boolean,
+  screenReader: boolean,
 } as const;
 
 /** Documented exit codes: 128 and the signal's number where a signal ended it. */

@@ -19,7 +19,7 @@ import { terminalFlags, terminalSettings } from './console-settings.js';
 import { type Host, hasLeft, type Left } from './host.js';
 import { fail } from './io.js';
 import { exampleRecipe, kitchenPath, type Loaded, load } from './named.js';
-import { flag, parse, text } from './options.js';
+import { boolean, flag, parse, string, text } from './options.js';
 import { readRun, runOf } from './plan-run.js';
 import { runSheetFor, type Start } from './start-time.js';
 import { taughtKitchen } from './taught.js';
@@ -138,11 +138,10 @@ const cookWith = async (
 };
 
 export const run = async (argv: readonly string[], world: World): Promise<number> => {
-  const boolean = { type: 'boolean' } as const;
   const { words: given, given: options } = parse(argv, {
-    kitchen: { type: 'string' },
-    at: { type: 'string' },
-    feed: { type: 'string' },
+    kitchen: string,
+    at: string,
+    feed: string,
     plain: boolean,
     new: boolean,
     quiet: boolean,

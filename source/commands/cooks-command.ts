@@ -16,7 +16,7 @@ import { clockOf } from './clock-habit.js';
 import { cooks } from './cooks.js';
 import { cooksFolder, findCookOrRehearsal, findId, rehearsalsFolder } from './cooks-shelf.js';
 import type { ExitCode } from './io.js';
-import { flag, parse, text } from './options.js';
+import { boolean, flag, parse, string, text } from './options.js';
 import type { World } from './world.js';
 
 const isOver = (entries: Parameters<typeof cookOf>[0]): boolean => {
@@ -61,8 +61,6 @@ const asker =
   };
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
-  const boolean = { type: 'boolean' } as const;
-  const string = { type: 'string' } as const;
   const { words, given } = parse(argv, {
     recipe: string,
     since: string,

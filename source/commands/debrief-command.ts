@@ -3,11 +3,10 @@ import { clockOf } from './clock-habit.js';
 import { findCookOrRehearsal } from './cooks-shelf.js';
 import { type DebriefFormat, debrief, debriefFormats } from './debrief.js';
 import { type ExitCode, fail } from './io.js';
-import { flag, parse } from './options.js';
+import { boolean, flag, parse } from './options.js';
 import type { World } from './world.js';
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
-  const boolean = { type: 'boolean' } as const;
   const { words, given } = parse(argv, {
     markdown: boolean,
     json: boolean,

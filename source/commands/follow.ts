@@ -11,7 +11,7 @@ import { jsonText } from '../units/escape.js';
 import { printerOf } from './cook-printer.js';
 import { type ExitCode, fail } from './io.js';
 import { load, recipeNames } from './named.js';
-import { flag, parse, text } from './options.js';
+import { boolean, flag, parse, string, text } from './options.js';
 import type { World } from './world.js';
 
 type FedLine = { readonly t: number | null; readonly typed: string | null };
@@ -110,10 +110,10 @@ const flushed = (world: World, line: string): Promise<void> =>
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
   const { words: given, given: options } = parse(argv, {
-    kitchen: { type: 'string' },
-    from: { type: 'string' },
-    journal: { type: 'string' },
-    json: { type: 'boolean' },
+    kitchen: string,
+    from: string,
+    journal: string,
+    json: boolean,
   });
   const [recipeName, extra] = given;
   if (recipeName === undefined) {

@@ -2,13 +2,11 @@ import { message } from '../texts/message.js';
 import { handout } from './handout.js';
 import { type ExitCode, fail } from './io.js';
 import { recipeNames, shelfOf } from './named.js';
-import { flag, parse, text, texts } from './options.js';
+import { boolean, flag, parse, string, text, texts } from './options.js';
 import { findRecipe } from './shelf.js';
 import type { World } from './world.js';
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
-  const string = { type: 'string' } as const;
-  const boolean = { type: 'boolean' } as const;
   const { words, given } = parse(argv, {
     html: boolean,
     markdown: boolean,

@@ -4,12 +4,12 @@ import { writeWhole } from '../files/write.js';
 import type { ExitCode } from './io.js';
 import { kitchen } from './kitchen.js';
 import { kitchenPath, namedKitchen } from './named.js';
-import { flag, parse } from './options.js';
+import { boolean, flag, parse } from './options.js';
 import { taughtKitchen } from './taught.js';
 import type { World } from './world.js';
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
-  const { words, given } = parse(argv, { json: { type: 'boolean' } });
+  const { words, given } = parse(argv, { json: boolean });
   const path = kitchenPath(world);
   return kitchen(
     words,

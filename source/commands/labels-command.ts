@@ -6,7 +6,7 @@ import { cooksFolder, findCook } from './cooks-shelf.js';
 import { type ExitCode, fail, failFile } from './io.js';
 import { labels } from './labels.js';
 import { namedKitchen, recipeNames, shelfOf } from './named.js';
-import { parse, text, texts } from './options.js';
+import { parse, string, text, texts } from './options.js';
 import { findRecipe } from './shelf.js';
 import type { World } from './world.js';
 
@@ -19,7 +19,6 @@ const kitchenOf = async (given: string | undefined, world: World): Promise<Kitch
 };
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
-  const string = { type: 'string' } as const;
   const { words, given } = parse(argv, {
     cook: string,
     pieces: string,

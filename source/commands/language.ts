@@ -1,6 +1,7 @@
 import { bounds, readNamedFile } from '../files/read.js';
 import { type Message, message } from '../texts/message.js';
 import { isLanguage, type Language, languageIds } from '../units/language.js';
+import { given, inLocale, languageOption } from './language-at-once.js';
 import { kitchenPath } from './named.js';
 import type { World } from './world.js';
 
@@ -9,20 +10,6 @@ export type Spoken = {
   /** What was typed without the choice of a language. */
   readonly argv: readonly string[];
 };
-
-const option = '--language';
-
-/** The last value of an option as typed: `--name value` or `--name=value`; undefined where it was not given. */
-const given = (argv: readonly string[], name: string): string | undefined =>
-  argv
-    .map((word, place) =>
-      word === name
-        ? (argv[place + 1] ?? '')
-        : word.startsWith(`${name}=`)
-          ? word.slice(name.length + 1)
-          : null,
-    )
-    .findLast((value) => value !== null) ?? undefined;
 
 const without = (argv: readonly string[], name: string): readonly string[] =>
   argv.filter((word, place) => word !== name && !word.startsWith(`${name}=`) && argv[place - 1] !== name);
@@ -35,12 +22,6 @@ const inKitchen = async (path: string): Promise<Language | null> => {
   return isLanguage(named) ? named : null;
 };
 
-/** The language of the locale, by the order of POSIX.1 (2017), 8.2; null where the program does not speak it. */
-const inLocale = ({ LC_ALL, LC_MESSAGES, LANG }: World['env']): Language | null => {
-  const named = (LC_ALL || LC_MESSAGES || LANG || '').slice(0, 2).toLowerCase();
-  return isLanguage(named) ? named : null;
-};
-
 /**
  * What this person reads: the option, else the kitchen file, else the locale, else English. What a program reads
  * (`--json`) does not follow the locale: it is English unless a language is asked for.
@@ -49,8 +30,8 @@ export const spoken = async (
   argv: readonly string[],
   { env }: Pick<World, 'env'>,
 ): Promise<Spoken | { readonly problem: Message }> => {
-  const named = given(argv, option);
-  const rest = without(argv, option);
+  const named = given(argv, languageOption);
+  const rest = without(argv, languageOption);
   if (named !== undefined) {
     const found = named.trim().toLowerCase();
     return isLanguage(found)

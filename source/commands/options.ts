@@ -5,6 +5,10 @@ type Flag =
   | { readonly type: 'boolean'; readonly default?: boolean };
 type Flags = Readonly<Record<string, Flag>>;
 
+/** The two plain kinds of option. */
+export const string = { type: 'string' } as const;
+export const boolean = { type: 'boolean' } as const;
+
 export type Parsed = {
   readonly words: readonly string[];
   /** By option name in camelCase; undefined where it was not given, a list where it may be given more than once. */

@@ -2,14 +2,13 @@ import { message } from '../texts/message.js';
 import { localeClock } from './clock-habit.js';
 import { type ExitCode, fail } from './io.js';
 import { namedKitchen, recipeNames, shelfOf } from './named.js';
-import { flag, parse, text } from './options.js';
+import { boolean, flag, parse, string, text } from './options.js';
 import { plan } from './plan.js';
 import { findRecipe } from './shelf.js';
 import { taughtKitchen } from './taught.js';
 import type { World } from './world.js';
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
-  const string = { type: 'string' } as const;
   const { words, given } = parse(argv, {
     altitude: string,
     pressure: string,
@@ -20,13 +19,13 @@ export const run = async (argv: readonly string[], world: World): Promise<ExitCo
     batch: string,
     pot: string,
     weights: string,
-    json: { type: 'boolean' },
-    explain: { type: 'boolean' },
+    json: boolean,
+    explain: boolean,
     at: string,
     batches: string,
-    alone: { type: 'boolean' },
-    card: { type: 'boolean' },
-    html: { type: 'boolean' },
+    alone: boolean,
+    card: boolean,
+    html: boolean,
   });
   const [recipe, extra] = words;
   if (recipe === undefined)

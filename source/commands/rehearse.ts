@@ -20,7 +20,7 @@ import { printerOf } from './cook-printer.js';
 import { rehearsalsFolder } from './cooks-shelf.js';
 import { type ExitCode, fail } from './io.js';
 import { exampleRecipe, type Loaded, load } from './named.js';
-import { flag, parse, text } from './options.js';
+import { boolean, flag, parse, string, text } from './options.js';
 import { type RehearseOptions, readRehearseOptions } from './rehearse-options.js';
 import { type RehearsalPlan, rehearsalPlan } from './rehearse-plan.js';
 import { rehearsalJson, rehearsalText } from './rehearse-report.js';
@@ -165,8 +165,6 @@ const onScreen = async (
 };
 
 export const run = async (argv: readonly string[], world: World): Promise<number> => {
-  const string = { type: 'string' } as const;
-  const boolean = { type: 'boolean' } as const;
   const { words: given, given: flags } = parse(argv, {
     kitchen: string,
     surprise: string,

@@ -1,18 +1,17 @@
 import { message } from '../texts/message.js';
 import { type ExitCode, fail } from './io.js';
-import { flag, parse, text, texts } from './options.js';
+import { boolean, flag, parse, string, text, texts } from './options.js';
 import { syrup } from './syrup.js';
 import type { World } from './world.js';
 
 export const run = async (argv: readonly string[], world: World): Promise<ExitCode> => {
-  const string = { type: 'string' } as const;
   const { words, given } = parse(argv, {
     item: { type: 'string', isMultiple: true },
     pressure: string,
     altitude: string,
     celsius: string,
     solids: string,
-    json: { type: 'boolean' },
+    json: boolean,
   });
   if (words[0] !== undefined)
     return fail(world, 2, message('command.too-many', { found: words[0], command: 'syrup' }));

@@ -13,7 +13,7 @@ import { message } from '../texts/message.js';
 import { exitCodes, terminalFlags, terminalSettings } from './console-settings.js';
 import { cooksFolder, findCook } from './cooks-shelf.js';
 import { fail } from './io.js';
-import { flag, parse } from './options.js';
+import { boolean, flag, parse } from './options.js';
 import type { World } from './world.js';
 
 /** The journal cannot be read any more. */
@@ -94,7 +94,6 @@ const lookOnce = async (audience: Audience, world: World): Promise<number> => {
 };
 
 export const run = async (argv: readonly string[], world: World): Promise<number> => {
-  const boolean = { type: 'boolean' } as const;
   const { words: typed, given } = parse(argv, { once: boolean, plain: boolean, ...terminalFlags });
   const [cook, extra] = typed;
   if (extra !== undefined)
