@@ -69,9 +69,16 @@ const mostLookedAt = 1000;
 const isFed = (event: Happened): boolean => event.kind === 'reading' && event.by === 'feed';
 
 const walkedBack = ({ log, length }: Pick<Cook, 'log' | 'length'>): readonly Happened[] => {
-  const recent = log.slice(Math.max(0, length - mostLookedAt), length).reverse();
-  const newestFed = recent.findIndex(isFed);
-  return recent.filter((event, place) => !isFed(event) || place === newestFed).slice(0, mostWalked);
+  const walked: Happened[] = [];
+  let hasFed = false;
+  // Asked with every frame: it ends as soon as there are enough.
+  for (const event of log.slice(Math.max(0, length - mostLookedAt), length).reverse()) {
+    if (walked.length === mostWalked) break;
+    if (isFed(event) && hasFed) continue;
+    hasFed ||= isFed(event);
+    walked.push(event);
+  }
+  return walked;
 };
 
 /** The latest events that still count, newest first. */

@@ -24,7 +24,9 @@ const marks = {
 type Grid = string[][];
 
 const put = (grid: Grid, column: number, row: number, mark: string): void => {
-  grid[row]?.splice(column, 1, mark);
+  const line = grid[row];
+  // What lies outside the drawing is not drawn: it would make the row longer, or count from its end.
+  if (line !== undefined && column >= 0 && column < line.length) line[column] = mark;
 };
 
 /** The pot left the ring: not where a test in the same column says it already. */
