@@ -9,26 +9,15 @@ import type { Kitchen } from '../../source/kitchen/kitchen.js';
 import { type Learned, nothingLearned } from '../../source/kitchen/learned.js';
 import { stoveTraits } from '../../source/kitchen/stove.js';
 import { learn, learnFrom, mostCooks } from '../../source/lessons/learn.js';
-import { type CookLesson, lessonOf } from '../../source/lessons/learn-cook.js';
+import { lessonOf } from '../../source/lessons/learn-cook.js';
 import { pooled } from '../../source/lessons/learn-pool.js';
 import { hall, opened, Play, recipe } from '../cook/play.js';
+import { lesson } from './lesson.js';
 
 const truth = trueKitchen(77, false);
 const finished = cookIn(recipe('hill-hall-ginger-pull'), truth, truth.kitchen, 77_000);
 const startedAt = '2026-11-20T10:00:00Z';
 
-const lesson = (changes: Partial<CookLesson> = {}): CookLesson => ({
-  date: '2026-11-20',
-  kitchen: hall,
-  thermometerId: 'hall-dial',
-  errorByChecks: null,
-  errorByTests: null,
-  logWatts: {},
-  carryOverKelvin: null,
-  boxShare: null,
-  minutes: {},
-  ...changes,
-});
 const minutes = (...values: readonly number[]) =>
   learnFrom(
     values.map((value) => lesson({ minutes: { fold: value } })),

@@ -10,6 +10,7 @@ import { pooled } from '../../source/lessons/learn-pool.js';
 import { storyAlong, storyOf } from '../../source/lessons/story.js';
 import { blind, hall, opened, Play, recipe } from '../cook/play.js';
 import { fairStory, startedAt } from './cooks-told.js';
+import { lesson } from './lesson.js';
 
 const told = (play: Play) => storyOf(play.events, startedAt);
 const boiling = (kitchen = hall) => new Play({ kitchen }).until('boil.still').type('heat medium');
@@ -249,21 +250,10 @@ describe('what one cook teaches', () => {
 });
 
 describe('what several cooks teach', () => {
-  const lesson = (changes: Partial<CookLesson>): CookLesson => ({
-    date: null,
-    kitchen: hall,
-    thermometerId: 'hall-dial',
-    errorByChecks: null,
-    errorByTests: null,
-    logWatts: {},
-    carryOverKelvin: null,
-    boxShare: null,
-    minutes: {},
-    ...changes,
-  });
+  const undated = (changes: Partial<CookLesson>): CookLesson => lesson({ date: null, ...changes });
 
   it('has no day where none of them has, and nothing of a thermometer in a kitchen without one', () => {
-    const low = lesson({ boxShare: 0.8, errorByTests: { value: -4, sd: 1 } });
+    const low = undated({ boxShare: 0.8, errorByTests: { value: -4, sd: 1 } });
     expect(learnFrom([low, low], hall)).toMatchObject({
       boxShare: { cooks: 2, date: null },
       thermometer: { id: 'hall-dial', date: null },
@@ -272,8 +262,8 @@ describe('what several cooks teach', () => {
   });
 
   it('weighs checks and tests of one thermometer together, nearer to the better known', () => {
-    const checks = lesson({ errorByChecks: { value: 2, sd: 0.5 } });
-    const both = learnFrom([checks, lesson({ errorByTests: { value: -4, sd: 2 } })], hall).thermometer;
+    const checks = undated({ errorByChecks: { value: 2, sd: 0.5 } });
+    const both = learnFrom([checks, undated({ errorByTests: { value: -4, sd: 2 } })], hall).thermometer;
     const alone = learnFrom([checks], hall).thermometer;
     expect(both?.value).toBeLessThan(alone?.value ?? 0);
     expect(both?.value).toBeGreaterThan(0);

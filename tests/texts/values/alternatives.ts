@@ -1,4 +1,5 @@
 import type { en } from '../../../source/texts/en.js';
+import type { FileTrouble } from '../../../source/texts/file-trouble.js';
 import type { Printer } from '../../../source/units/printer.js';
 
 type English = typeof en;
@@ -43,3 +44,21 @@ export const ids = ['2026-11-28-1500-mint-pull', 'x\u001bc\u0007'];
 export const texts = ['room got crowded', 'x\u001bc\u0007'];
 export const several = [['milk'], ['milk', 'x\u001bc\u0007', 'nuts']];
 export const severalOrNone = [[], ...several];
+
+const whyNot: Readonly<Record<FileTrouble, true>> = {
+  full: true,
+  quota: true,
+  readOnly: true,
+  notAllowed: true,
+  missing: true,
+  device: true,
+  link: true,
+  notAFile: true,
+  gone: true,
+  replaced: true,
+  taken: true,
+  slow: true,
+  other: true,
+};
+/** Every reason why a file is not read or written. */
+export const fileTroubles = Object.keys(whyNot) as FileTrouble[];

@@ -1,4 +1,14 @@
+import { troubleNames } from '../../../source/cook/event.js';
 import { type Alternatives, severalOrNone } from './alternatives.js';
+
+const boiling = {
+  late: [false, true],
+  thermometer: [false, true],
+  nextSeconds: [null, 5, 40, 95, 4200],
+  takeOffCelsius: [121.4],
+  feels: ['hard ball'],
+  testSeconds: [0, 40, 95],
+};
 
 export const cookValues = {
   ingredient: {
@@ -30,39 +40,11 @@ export const cookValues = {
   'dissolve.stir.why': { late: [false, true], startsCelsius: [121.4] },
   'boil.start.why': { startsCelsius: [121.4] },
   'boil.brush.say': { beforeCelsius: [121.4] },
-  'boil.still.say': {
-    late: [false, true],
-    thermometer: [false, true],
-    nextSeconds: [null, 5, 40, 95, 4200],
-    takeOffCelsius: [121.4],
-    feels: ['hard ball'],
-    testSeconds: [0, 40, 95],
-  },
-  'boil.still.why': {
-    late: [false, true],
-    thermometer: [false, true],
-    nextSeconds: [null, 5, 40, 95, 4200],
-    takeOffCelsius: [121.4],
-    feels: ['hard ball'],
-    testSeconds: [0, 40, 95],
-  },
+  'boil.still.say': boiling,
+  'boil.still.why': boiling,
   'boil.next.test': { nearCelsius: [121.4], takeOffCelsius: [121.4], feels: ['hard ball'] },
-  'boil.last.say': {
-    late: [false, true],
-    thermometer: [false, true],
-    nextSeconds: [null, 5, 40, 95, 4200],
-    takeOffCelsius: [121.4],
-    feels: ['hard ball'],
-    testSeconds: [0, 40, 95],
-  },
-  'boil.last.why': {
-    late: [false, true],
-    thermometer: [false, true],
-    nextSeconds: [null, 5, 40, 95, 4200],
-    takeOffCelsius: [121.4],
-    feels: ['hard ball'],
-    testSeconds: [0, 40, 95],
-  },
+  'boil.last.say': boiling,
+  'boil.last.why': boiling,
   'boil.off.why': {
     celsius: [null, 121.4],
     stove: ['gas', 'coil', 'glass-ceramic', 'induction'],
@@ -126,24 +108,7 @@ export const cookValues = {
   'over.end.say': { stopped: [false, true], counted: [null, 1, 2, 63], pieces: [1, 2, 63] },
   'over.end.why': { stopped: [false, true], counted: [null, 1, 2, 63], pieces: [1, 2, 63] },
   'trouble.why': {
-    name: [
-      'foam',
-      'overflow',
-      'scorched',
-      'burn',
-      'grains',
-      'overshoot',
-      'soft',
-      'stiff',
-      'thermometer',
-      'glass',
-      'spill',
-      'fire',
-      'power',
-      'choking',
-      'allergy',
-      'away',
-    ],
+    name: troubleNames,
   },
   'gap.look.say': { thermometer: [false, true], read: [false, true] },
   'gap.look.why': { seconds: [40, 95, 4200], sure: [false, true], on: [false, true] },

@@ -1,3 +1,4 @@
+import { surpriseNames } from '../../../source/rehearsal/surprises.js';
 import { type Alternatives, ids, names, paths, texts, typed } from './alternatives.js';
 
 export const cooksValues = {
@@ -90,18 +91,7 @@ export const cooksValues = {
   },
   'rehearsal.hands': { middleCelsius: [41], limitCelsius: [45] },
   'rehearsal.answered': {
-    surprise: [
-      'grains',
-      'overshoot',
-      'foam-over',
-      'hot-hob',
-      'weak-hob',
-      'thermometer-off',
-      'interruption',
-      'power-cut',
-      'early-touch',
-      'burning-smell',
-    ],
+    surprise: surpriseNames,
     showedAt: [null, 54_000],
     afterSeconds: [null, 5, 40, 95, 4200],
     withinSeconds: [5, 40, 95, 4200],
@@ -112,48 +102,15 @@ export const cooksValues = {
   'rehearsal.kept': { id: ids },
   'rehearsal.change.unfinished': { phase: ['boil'] },
   'rehearsal.change.unanswered': {
-    surprise: [
-      'grains',
-      'overshoot',
-      'foam-over',
-      'hot-hob',
-      'weak-hob',
-      'thermometer-off',
-      'interruption',
-      'power-cut',
-      'early-touch',
-      'burning-smell',
-    ],
+    surprise: surpriseNames,
   },
   'rehearsal.change.slow': {
-    surprise: [
-      'grains',
-      'overshoot',
-      'foam-over',
-      'hot-hob',
-      'weak-hob',
-      'thermometer-off',
-      'interruption',
-      'power-cut',
-      'early-touch',
-      'burning-smell',
-    ],
+    surprise: surpriseNames,
     seconds: [5, 40, 95, 4200],
     withinSeconds: [5, 40, 95, 4200],
   },
   'rehearsal.change.order': {
-    surprise: [
-      'grains',
-      'overshoot',
-      'foam-over',
-      'hot-hob',
-      'weak-hob',
-      'thermometer-off',
-      'interruption',
-      'power-cut',
-      'early-touch',
-      'burning-smell',
-    ],
+    surprise: surpriseNames,
   },
   'rehearsal.change.short': { kelvin: [0.2, 3] },
   'rehearsal.change.past': { kelvin: [0.2, 3] },

@@ -1,3 +1,4 @@
+import { troubleNames } from '../../../source/cook/event.js';
 import { type Alternatives, names, paths, texts, typed } from './alternatives.js';
 
 export const debriefValues = {
@@ -122,24 +123,7 @@ export const debriefValues = {
     ],
   },
   'debrief.change.slow-answer': {
-    name: [
-      'foam',
-      'overflow',
-      'scorched',
-      'burn',
-      'grains',
-      'overshoot',
-      'soft',
-      'stiff',
-      'thermometer',
-      'glass',
-      'spill',
-      'fire',
-      'power',
-      'choking',
-      'allergy',
-      'away',
-    ],
+    name: troubleNames,
   },
   'debrief.because.slow-answer': { name: ['foam'], seconds: [40], within: [20] },
   'debrief.because.unattended': { times: [1, 2], seconds: [5, 40] },

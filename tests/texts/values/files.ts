@@ -1,4 +1,4 @@
-import { type Alternatives, ids, paths, typed } from './alternatives.js';
+import { type Alternatives, fileTroubles, ids, paths, typed } from './alternatives.js';
 
 export const fileValues = {
   'files.notAFile': { path: paths },
@@ -7,59 +7,17 @@ export const fileValues = {
   'files.notUtf8': { path: paths, line: [1, 2, 63] },
   'files.notRead': {
     path: paths,
-    trouble: [
-      'full',
-      'quota',
-      'readOnly',
-      'notAllowed',
-      'missing',
-      'device',
-      'link',
-      'notAFile',
-      'gone',
-      'replaced',
-      'taken',
-      'slow',
-      'other',
-    ],
+    trouble: fileTroubles,
     code: ['EIO'],
   },
   'files.notWritten': {
     path: paths,
-    trouble: [
-      'full',
-      'quota',
-      'readOnly',
-      'notAllowed',
-      'missing',
-      'device',
-      'link',
-      'notAFile',
-      'gone',
-      'replaced',
-      'taken',
-      'slow',
-      'other',
-    ],
+    trouble: fileTroubles,
     code: ['EIO'],
   },
   'journal.notSaved': {
     path: paths,
-    trouble: [
-      'full',
-      'quota',
-      'readOnly',
-      'notAllowed',
-      'missing',
-      'device',
-      'link',
-      'notAFile',
-      'gone',
-      'replaced',
-      'taken',
-      'slow',
-      'other',
-    ],
+    trouble: fileTroubles,
     code: ['EIO'],
   },
   'journal.heldElsewhere': {
