@@ -62,3 +62,15 @@ const whyNot: Readonly<Record<FileTrouble, true>> = {
 };
 /** Every reason why a file is not read or written. */
 export const fileTroubles = Object.keys(whyNot) as FileTrouble[];
+
+/** Why a reading is doubted; the last is a reason that a newer program may have. */
+export const doubtReasons = [
+  'out of range',
+  'jump',
+  'fall',
+  'too cold to boil',
+  'too hot so soon',
+  'colder than the room',
+  'other scale',
+  'something new',
+];

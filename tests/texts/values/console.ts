@@ -1,4 +1,4 @@
-import { type Alternatives, ids, names, paths, several, texts, typed } from './alternatives.js';
+import { type Alternatives, doubtReasons, ids, names, paths, several, texts, typed } from './alternatives.js';
 
 export const consoleValues = {
   'watch.stage.word': { stage: ['hard ball', 'past hard crack'] },
@@ -38,16 +38,7 @@ export const consoleValues = {
   'typed.safety': { answers: [['yes', 'no']] },
   'typed.no-warning': { id: [null, 'foam', 'x\u001bc\u0007'] },
   'typed.reading-kept': {
-    because: [
-      'out of range',
-      'jump',
-      'fall',
-      'too cold to boil',
-      'too hot so soon',
-      'colder than the room',
-      'other scale',
-      'something new',
-    ],
+    because: doubtReasons,
   },
   'typed.time': { t: [40], before: [95] },
   'scale.now': { shown: ['C', 'F'], bare: ['C', 'F'] },

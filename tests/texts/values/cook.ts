@@ -1,5 +1,5 @@
 import { troubleNames } from '../../../source/cook/event.js';
-import { type Alternatives, severalOrNone } from './alternatives.js';
+import { type Alternatives, doubtReasons, severalOrNone } from './alternatives.js';
 
 const boiling = {
   late: [false, true],
@@ -116,16 +116,7 @@ export const cookValues = {
   'reading.doubt.ask': {
     of: ['syrup', 'middle'],
     celsius: [121.4],
-    because: [
-      'out of range',
-      'jump',
-      'fall',
-      'too cold to boil',
-      'too hot so soon',
-      'colder than the room',
-      'other scale',
-      'something new',
-    ],
+    because: doubtReasons,
     otherScaleCelsius: [null, 49],
     lastCelsius: [null, 112],
   },
