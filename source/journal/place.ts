@@ -41,10 +41,8 @@ export class JournalPlace {
       await writeAll(handle, bytes, this.kept.bytes);
       // Writing into a file that was removed succeeds and is lost: the name must still stand for it. Looked at while the
       // bytes are on their way to the disk; both are waited for.
-      const named = this.io.identify(this.path);
-      named.catch(() => undefined);
-      await handle.datasync();
-      if ((await named) !== identity) throw new FileTroubleError('gone');
+      const [, named] = await Promise.all([handle.datasync(), this.io.identify(this.path)]);
+      if (named !== identity) throw new FileTroubleError('gone');
     } catch (error) {
       await this.close();
       throw error;
