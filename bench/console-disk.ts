@@ -6,17 +6,21 @@ import { openJournal } from '../source/journal/open.js';
 import { stampOf } from '../source/session/clock.js';
 import { machineClock } from '../source/session/machine.js';
 
-/** Milliseconds of an event put on the disk by the journal, and of the same bytes by a bare write and fdatasync, in turn. */
+/**
+ * Milliseconds of an event put on the disk by the journal, and of the same bytes by a bare write and fdatasync, in turn.
+ * The event comes to the journal with its stamp, which the session makes; how long that takes stands apart.
+ */
 export const appends = async (
   folder: string,
   times: number,
-): Promise<{ readonly ours: number[]; readonly theirs: number[] }> => {
+): Promise<{ readonly ours: number[]; readonly theirs: number[]; readonly stamps: number[] }> => {
   mkdirSync(folder, { recursive: true });
   const opened = await openJournal({ path: join(folder, 'journal.jsonl') });
   if ('problem' in opened) throw new Error('the journal could not be opened');
   const bare = await open(join(folder, 'bare.jsonl'), 'w');
   const ours: number[] = [];
   const theirs: number[] = [];
+  const stamps: number[] = [];
   let position = 0;
   const event = () => ({
     seq: opened.journal.nextSeq,
@@ -34,12 +38,15 @@ export const appends = async (
     await work();
     return performance.now() - from;
   };
-  const append = (): Promise<unknown> => opened.journal.append(event());
   const write = async (): Promise<void> => {
     position += (await bare.write(line, 0, line.length, position)).bytesWritten;
     await bare.datasync();
   };
   for (let nth = -20; nth < times; nth += 1) {
+    const from = performance.now();
+    const stamped = event();
+    const stamp = performance.now() - from;
+    const append = (): Promise<unknown> => opened.journal.append(stamped);
     // Both files come to a new block at the same time, and whoever is first then pays the file system for both: turn about.
     const [mine, other] =
       nth % 2 === 0
@@ -47,12 +54,13 @@ export const appends = async (
         : ([await timed(write), await timed(append)].reverse() as [number, number]);
     // The first are for the compiler.
     if (nth < 0) continue;
+    stamps.push(stamp);
     ours.push(mine);
     theirs.push(other);
   }
   await opened.journal.close();
   await bare.close();
-  return { ours, theirs };
+  return { ours, theirs, stamps };
 };
 
 const bytesUnder = (path: string): number =>

@@ -242,7 +242,7 @@ const secondHand = async (): Promise<void> => {
 
 const disk = async (): Promise<void> => {
   report.heading('On the disk');
-  const { ours, theirs } = await appends(join(folder, 'journal'), 200);
+  const { ours, theirs, stamps } = await appends(join(folder, 'journal'), 200);
   report.compare({
     name: 'an event saved against write and fdatasync',
     ours,
@@ -252,6 +252,7 @@ const disk = async (): Promise<void> => {
     p99: 1.5,
     decimals: 2,
   });
+  report.say('its stamp, made before', `${medianOf(stamps).toFixed(3)} ms`);
   const size = sizes(join(folder, 'shipped'));
   report.count('what is shipped', size.shipped, 'MB', null, 1);
   report.say(

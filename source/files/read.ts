@@ -1,7 +1,7 @@
-import { constants } from 'node:fs';
 import { type FileHandle, open } from 'node:fs/promises';
 import { type Message, message } from '../texts/message.js';
 import { shownPath } from './names.js';
+import { O_NOFOLLOW, O_NONBLOCK, O_RDONLY } from './open-flags.js';
 import { readProblem } from './trouble.js';
 
 /** Bounds for files that a person names, bytes. Our judgement: a hundred times what such a file needs. */
@@ -45,7 +45,6 @@ export const readBytes = async (
   maxBytes: number,
   options: Options = {},
 ): Promise<FileBytes> => {
-  const { O_RDONLY, O_NONBLOCK = 0, O_NOFOLLOW = 0 } = constants;
   let handle: FileHandle | undefined;
   try {
     handle = await open(path, O_RDONLY | (options.pipe ? 0 : O_NONBLOCK) | (options.noLink ? O_NOFOLLOW : 0));

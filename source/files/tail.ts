@@ -1,6 +1,7 @@
 import { constants, type Stats } from 'node:fs';
 import { access, type FileHandle, open, stat } from 'node:fs/promises';
 import { setTimeout as pause } from 'node:timers/promises';
+import { O_NOCTTY, O_NONBLOCK, O_RDONLY } from './open-flags.js';
 import { TailLines } from './tail-lines.js';
 import { codeOf, FileTroubleError } from './trouble.js';
 
@@ -27,7 +28,6 @@ type Options = {
   readonly wait?: (signal: AbortSignal | undefined) => Promise<void>;
 };
 
-const { O_RDONLY, O_NONBLOCK = 0, O_NOCTTY = 0 } = constants;
 const chunkBytes = 64 * 1024;
 /** What is read in one look at most: the rest waits for the next, so that a flood never holds up the program. */
 const lookBytes = 4 * chunkBytes;

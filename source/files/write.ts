@@ -1,15 +1,15 @@
 import { randomBytes } from 'node:crypto';
-import { constants } from 'node:fs';
 import { type FileHandle, lstat, open, rename, unlink } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { type Message, message } from '../texts/message.js';
 import { shownPath } from './names.js';
+import { O_CREAT, O_EXCL, O_NOFOLLOW, O_RDONLY, O_WRONLY } from './open-flags.js';
 import { codeOf, writeProblem } from './trouble.js';
 
 /** Make a new, renamed or removed name in `folder` last through a power cut, where the system can (not on Windows). */
 export const syncFolder = async (folder: string): Promise<void> => {
   if (process.platform === 'win32') return;
-  const handle = await open(folder, constants.O_RDONLY);
+  const handle = await open(folder, O_RDONLY);
   try {
     await handle.sync();
   } catch (error) {
@@ -22,7 +22,6 @@ export const syncFolder = async (folder: string): Promise<void> => {
 
 /** Create `path`, which must not exist, readable by the owner only, with `text` on the disk before this returns. */
 export const createSynced = async (path: string, text: string): Promise<void> => {
-  const { O_WRONLY, O_CREAT, O_EXCL, O_NOFOLLOW = 0 } = constants;
   const handle: FileHandle = await open(path, O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW, 0o600);
   try {
     await handle.writeFile(text, 'utf8');

@@ -1,6 +1,6 @@
-import { constants } from 'node:fs';
 import { lstat, open } from 'node:fs/promises';
 import { makeFolder } from '../files/folder.js';
+import { O_CREAT, O_NOFOLLOW, O_NONBLOCK, O_RDWR } from '../files/open-flags.js';
 import { codeOf } from '../files/trouble.js';
 import { syncFolder } from '../files/write.js';
 
@@ -29,8 +29,6 @@ export type JournalIo = {
   makeFolder(folder: string): Promise<void>;
   syncFolder(folder: string): Promise<void>;
 };
-
-const { O_RDWR, O_CREAT, O_NOFOLLOW = 0, O_NONBLOCK = 0 } = constants;
 
 export const diskIo: JournalIo = {
   open: async (path) => {

@@ -38,8 +38,8 @@ export const longestLine = (kind: string): number =>
  * The stamp comes first, then the kind, the event's own fields and the sum; a field of the event called `sum` is dropped.
  */
 export const encodeLine = (event: Stamped): Buffer | null => {
-  const { seq, t, at, up, kind } = event;
-  const body = JSON.stringify({ seq, t, at, up, kind, ...event, sum: undefined }).slice(0, -1);
+  const { seq, t, at, up, kind, ...fields } = event;
+  const body = JSON.stringify({ seq, t, at, up, kind, ...fields, sum: undefined }).slice(0, -1);
   const line = Buffer.from(`${body}${sumOf(body)}\n`);
   return line.length - 1 > longestLine(kind) ? null : line;
 };

@@ -1,8 +1,6 @@
-import { constants } from 'node:fs';
 import { type FileHandle, open } from 'node:fs/promises';
+import { O_NOFOLLOW, O_NONBLOCK, O_RDONLY } from '../files/open-flags.js';
 import { FileTroubleError } from '../files/trouble.js';
-
-const { O_RDONLY, O_NONBLOCK = 0, O_NOFOLLOW = 0 } = constants;
 
 export type OpenedToRead = { readonly bytes: number; readonly identity: string };
 

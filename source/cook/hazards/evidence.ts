@@ -41,9 +41,8 @@ const slopeOf = (readings: readonly Reading[]): number => {
 };
 
 /** Kelvin per second up to the last of them, over at least 45 s where there are readings enough; null with fewer than two. */
-const rateOf = (readings: readonly Reading[]): number | null => {
-  const last = readings.at(-1);
-  if (last === undefined) return null;
+const rateOf = (before: readonly Reading[], last: Reading): number | null => {
+  const readings = [...before, last];
   const from = readings.findLastIndex(({ t }) => t <= last.t - rateOverSeconds);
   const over = readings.slice(Math.max(0, from));
   return over.some(({ t }) => t <= last.t - leastRateSeconds) ? slopeOf(over) : null;
@@ -53,7 +52,7 @@ export const rateOfRise = ({
   lastReading,
   readBefore,
 }: Pick<Cook, 'lastReading' | 'readBefore'>): number | null =>
-  lastReading === null ? null : rateOf([...readBefore, lastReading]);
+  lastReading === null ? null : rateOf(readBefore, lastReading);
 
 const readingEvidence = ({ cook }: View): Message | null =>
   cook.lastReading === null
@@ -112,7 +111,7 @@ const runsAway = (cook: Cook): boolean => {
     runsOn(cook, runawayRate) &&
     before !== undefined &&
     before.celsius >= cook.takeOffCelsius - nearKelvin &&
-    (rateOf(cook.readBefore) ?? 0) > nearEndRate
+    (rateOf(cook.readBefore.slice(0, -1), before) ?? 0) > nearEndRate
   );
 };
 

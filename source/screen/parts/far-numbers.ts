@@ -125,6 +125,7 @@ export const farNumbers = (ctx: Context, sizes: NumberSizes, width: number): rea
   const labelSize = sizes.labels;
   const large =
     labelSize === 'line' ? null : bigs.map(({ label }, nth) => inCells(label.toUpperCase(), labelSize, nth));
+  if (labelSize === 'small' && large !== null && !allDrawn(large)) return null;
   const labels =
     large !== null && allDrawn(large)
       ? onOneGround(large, bigs, cells)

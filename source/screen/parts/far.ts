@@ -41,6 +41,15 @@ const letters: readonly Letters[] = [
   { shout: 'slim', digits: 'slim', labels: 'line' },
 ];
 
+const isShouted = ({ shout, labels }: Letters): boolean =>
+  labels === 'slim' && (shout === 'huge' || shout === 'large');
+
+/** Where slim letters are too low to be read from afar, what a number is stands in larger ones if they find room. */
+const lettersFor = (rows: number, ascii: boolean): readonly Letters[] =>
+  seenArcMinutes('slim', { rows, ascii }) >= leastArcMinutes
+    ? letters
+    : [...letters.filter(isShouted).map((one) => ({ ...one, labels: 'small' as const })), ...letters];
+
 /** The least of the heights that have to be read from afar, on the screen that we count with, minutes of arc. */
 export const seenOf = ({ shout, digits }: Letters, rows: number, ascii: boolean): number =>
   Math.min(...[shout, digits].map((size) => seenArcMinutes(size, { rows, ascii })));
@@ -128,7 +137,7 @@ export const far = (ctx: Context, size: Size, rows: number): Far | null => {
   };
   for (const least of [preferredArcMinutes, leastArcMinutes, 0])
     for (const amount of amounts)
-      for (const one of letters) {
+      for (const one of lettersFor(size.rows, ctx.ascii)) {
         if (seenOf(one, size.rows, ctx.ascii) < least) continue;
         const lines = set(one, amount);
         if (lines !== null)
