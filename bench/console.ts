@@ -242,7 +242,7 @@ const secondHand = async (): Promise<void> => {
 
 const disk = async (): Promise<void> => {
   report.heading('On the disk');
-  const { ours, theirs, stamps } = await appends(join(folder, 'journal'), 200);
+  const { ours, theirs, stamps } = await appends(join(folder, 'journal'), 1000);
   report.compare({
     name: 'an event saved against write and fdatasync',
     ours,

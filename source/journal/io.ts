@@ -1,3 +1,4 @@
+import type { BigIntStats } from 'node:fs';
 import { lstat, open } from 'node:fs/promises';
 import { makeFolder } from '../files/folder.js';
 import { O_CREAT, O_NOFOLLOW, O_NONBLOCK, O_RDWR } from '../files/open-flags.js';
@@ -25,10 +26,16 @@ export type JournalIo = {
   /** Open for reading and writing; create it for the owner only when it is not there; never through a symbolic link. */
   open(path: string): Promise<JournalHandle>;
   /** What the name stands for now, or null when there is nothing. */
-  identify(path: string): Promise<string | null>;
+  look(path: string): Promise<FileFacts | null>;
   makeFolder(folder: string): Promise<void>;
   syncFolder(folder: string): Promise<void>;
 };
+
+const factsOf = (found: BigIntStats): FileFacts => ({
+  bytes: Number(found.size),
+  isFile: found.isFile(),
+  identity: `${found.dev}:${found.ino}`,
+});
 
 export const diskIo: JournalIo = {
   open: async (path) => {
@@ -37,17 +44,13 @@ export const diskIo: JournalIo = {
       read: async (into, position) => (await handle.read(into, 0, into.length, position)).bytesRead,
       write: async (bytes, position) => (await handle.write(bytes, 0, bytes.length, position)).bytesWritten,
       datasync: () => handle.datasync(),
-      facts: async () => {
-        const found = await handle.stat({ bigint: true });
-        return { bytes: Number(found.size), isFile: found.isFile(), identity: `${found.dev}:${found.ino}` };
-      },
+      facts: async () => factsOf(await handle.stat({ bigint: true })),
       close: () => handle.close(),
     };
   },
-  identify: async (path) => {
+  look: async (path) => {
     try {
-      const found = await lstat(path, { bigint: true });
-      return `${found.dev}:${found.ino}`;
+      return factsOf(await lstat(path, { bigint: true }));
     } catch (error) {
       if (codeOf(error) === 'ENOENT') return null;
       throw error;

@@ -37,12 +37,9 @@ export class JournalPlace {
   /** Add `bytes` after all that is kept; on the disk, and under its name, when this resolves. Rejects otherwise. */
   async add(bytes: Uint8Array): Promise<void> {
     try {
-      const { handle, identity } = await this.#opened(bytes);
+      const handle = await this.#opened(bytes);
       await writeAll(handle, bytes, this.kept.bytes);
-      // Writing into a file that was removed succeeds and is lost: the name must still stand for it. Looked at while the
-      // bytes are on their way to the disk; both are waited for.
-      const [, named] = await Promise.all([handle.datasync(), this.io.identify(this.path)]);
-      if (named !== identity) throw new FileTroubleError('gone');
+      await handle.datasync();
     } catch (error) {
       await this.close();
       throw error;
@@ -56,11 +53,19 @@ export class JournalPlace {
     await open?.handle.close().catch(() => undefined);
   }
 
-  async #opened(next: Uint8Array): Promise<{ handle: JournalHandle; identity: string }> {
+  async #opened(next: Uint8Array): Promise<JournalHandle> {
     if (this.#open === null) this.#open = await this.#reopen(next);
-    // Somebody emptied or changed it: writing on would leave a hole of zeros.
-    else if ((await this.#open.handle.facts()).bytes !== this.kept.bytes) throw new FileTroubleError('gone');
-    return this.#open;
+    else await this.#lookAgain(this.#open.identity);
+    return this.#open.handle;
+  }
+
+  /**
+   * Writing into a file that was removed succeeds and is lost: the name must still stand for it. And as long as it was:
+   * in one that was emptied, writing on would leave a hole of zeros. What happens to it after this look is found by the next.
+   */
+  async #lookAgain(identity: string): Promise<void> {
+    const found = await this.io.look(this.path);
+    if (found?.identity !== identity || found.bytes !== this.kept.bytes) throw new FileTroubleError('gone');
   }
 
   async #reopen(next: Uint8Array): Promise<{ handle: JournalHandle; identity: string }> {

@@ -108,9 +108,13 @@ describe('the place of a journal', () => {
   it('is nothing where no file is, and an error where no file can be', async () => {
     const folder = scratch();
     writeFileSync(join(folder, 'file'), '');
-    expect(await diskIo.identify(join(folder, 'none'))).toBeNull();
-    await expect(diskIo.identify(join(folder, 'file', 'inside'))).rejects.toMatchObject({ code: 'ENOTDIR' });
-    expect(await diskIo.identify(join(folder, 'file'))).toMatch(/^\d+:\d+$/);
+    expect(await diskIo.look(join(folder, 'none'))).toBeNull();
+    await expect(diskIo.look(join(folder, 'file', 'inside'))).rejects.toMatchObject({ code: 'ENOTDIR' });
+    expect(await diskIo.look(join(folder, 'file'))).toEqual({
+      bytes: 0,
+      isFile: true,
+      identity: expect.stringMatching(/^\d+:\d+$/),
+    });
   });
 
   it('that holds something else is refused by name, also while it cannot be locked', async () => {

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { LockAnswer } from '../../source/files/lock.js';
 import { followJournal } from '../../source/journal/follow.js';
-import { diskIo, type JournalIo } from '../../source/journal/io.js';
+import type { JournalIo } from '../../source/journal/io.js';
 import { retryMilliseconds } from '../../source/journal/journal.js';
 import { openJournal } from '../../source/journal/open.js';
 import { readPart, withJournal } from '../../source/journal/read.js';
@@ -49,30 +49,21 @@ describe('what others do to the journal meanwhile', () => {
     await journal.close();
   });
 
-  it('a folder that becomes a file between writing and looking: held, and saved once it is back', async () => {
+  it('a folder that becomes a file between two events: held, and saved once it is back', async () => {
     const folder = join(scratch(), 'cooks');
     mkdirSync(folder);
     const path = join(folder, 'cook.jsonl');
-    let once = true;
-    const io: JournalIo = {
-      ...diskIo,
-      identify: async (name) => {
-        if (once) {
-          renameSync(folder, `${folder}.away`);
-          writeFileSync(folder, '');
-          once = false;
-        }
-        return diskIo.identify(name);
-      },
-    };
-    const { journal, clock } = await openedOn(path, { io });
-    expect(await journal.append(opened)).toBe('held');
+    const { journal, clock } = await openedOn(path, {});
+    expect(await journal.append(opened)).toBe('saved');
+    renameSync(folder, `${folder}.away`);
+    writeFileSync(folder, '');
+    expect(await journal.append(event(2))).toBe('held');
     expect(journal.state.saving).toBe(false);
     renameSync(folder, `${folder}.file`);
     renameSync(`${folder}.away`, folder);
     clock.pass(retryMilliseconds);
     await settle(() => journal.state.saving);
-    expect(readFileSync(path)).toEqual(bytesOf([opened]));
+    expect(readFileSync(path)).toEqual(bytesOf([opened, event(2)]));
     await journal.close();
   });
 

@@ -124,7 +124,7 @@ export const faultyIo = (
         handles.add(handle);
         return wrap(handle);
       }),
-    identify: (path) => may('identify', () => diskIo.identify(path)),
+    look: (path) => may('look', () => diskIo.look(path)),
     makeFolder: (folder) => may('makeFolder', () => diskIo.makeFolder(folder)),
     syncFolder: (folder) => may('syncFolder', () => diskIo.syncFolder(folder)),
   };
