@@ -14,7 +14,7 @@ import {
   seenArcMinutes,
 } from '../../source/screen/legibility.js';
 import type { ConsoleModel } from '../../source/screen/model.js';
-import { far, seenOf } from '../../source/screen/parts/far.js';
+import { far, type Letters, seenOf } from '../../source/screen/parts/far.js';
 import { lineWidth } from '../../source/screen/text.js';
 import { message } from '../../source/texts/message.js';
 import { type Bench, bench, kitchenNamed, modelOn, plainText, play, wholeCook } from './kit.js';
@@ -182,8 +182,15 @@ describe('the far view', () => {
       expect(hasLetters(page, line, enough), line).toBe(true);
   });
 
+  const note = (into: Record<string, number[]>, key: string, height: number): void => {
+    into[key] = [...(into[key] ?? []), height];
+  };
+  const labelSeen = ({ labels }: Letters, rows: number, ascii: boolean): number =>
+    labels === 'line' ? 0 : seenArcMinutes(labels, { rows, ascii });
+
   it('never has a letter below 16 minutes in a whole cook, at any usual size, with an eye for all that waits', async () => {
     const heights: Record<string, number[]> = {};
+    const labelHeights: Record<string, number[]> = {};
     for (const kitchen of [kitchenNamed('hill-hall'), { ...kitchenNamed('hill-hall'), thermometers: [] }]) {
       const one = bench({ kitchen });
       const model = modelOn(one);
@@ -200,7 +207,8 @@ describe('the far view', () => {
             const seen = seenOf(found.letters, size.rows, style.ascii);
             expect(seen, where).toBeGreaterThanOrEqual(leastArcMinutes);
             const key = `${size.columns}x${size.rows}`;
-            heights[key] = [...(heights[key] ?? []), seen];
+            note(heights, key, seen);
+            note(labelHeights, key, labelSeen(found.letters, size.rows, style.ascii));
             expect(found.lines).toHaveLength(size.rows - 3);
             expect(Math.max(...found.lines.map(lineWidth))).toBeLessThanOrEqual(size.columns);
           }
@@ -208,6 +216,9 @@ describe('the far view', () => {
     }
     for (const size of ['120x36', '120x40', '200x60'])
       expect(Math.min(...(heights[size] ?? [0])), size).toBeGreaterThanOrEqual(preferredArcMinutes);
+    expect(Math.min(...(labelHeights['200x60'] ?? [0]))).toBeGreaterThanOrEqual(preferredArcMinutes);
+    const read = (labelHeights['120x36'] ?? []).filter((height) => height >= leastArcMinutes);
+    expect(read.length).toBeGreaterThan(0.9 * (labelHeights['120x36'] ?? []).length);
   });
 
   it('shouts a warning that wants an act at once, with its sentence, in the place of the step', async () => {

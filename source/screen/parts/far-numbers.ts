@@ -113,26 +113,45 @@ const bigsOf = (ctx: Context): readonly Big[] => {
 const columnsAt = [0, 0.26, 0.69] as const;
 export type NumberSizes = { readonly digits: LetterSize; readonly labels: LetterSize | 'line' };
 
+const mostLabelLines = 3;
+
+/** A label in block letters, broken between words where it must be; null where that takes too many lines. */
+const drawnLabel = (
+  label: string,
+  size: LetterSize,
+  columns: number,
+  ascii: boolean,
+): readonly string[] | null => {
+  const lines: string[] = [];
+  for (const word of label.toUpperCase().split(' ')) {
+    const longer = `${lines.at(-1) ?? ''} ${word}`.trim();
+    if (blockLetters(longer, size, columns, ascii) === null) lines.push(word);
+    else lines.splice(-1, 1, longer);
+  }
+  return lines.length > mostLabelLines ? null : blockLetters(lines.join('\n'), size, columns, ascii);
+};
+
+/** Drawings of one height, with what is empty below. */
+const hung = (drawn: readonly (readonly string[])[]): readonly (readonly string[])[] => {
+  const height = Math.max(...drawn.map((one) => one.length));
+  return drawn.map((one) => [...one, ...Array.from({ length: height - one.length }, () => '')]);
+};
+
 /** The numbers in block letters; null where they do not fit so large; empty where there are none. */
 export const farNumbers = (ctx: Context, sizes: NumberSizes, width: number): readonly Line[] | null => {
   const bigs = bigsOf(ctx);
   if (bigs.length === 0) return [];
   const cells = columnCells(bigs.length === 1 ? [0] : columnsAt, bigs.length, width);
-  const inCells = (text: string, size: LetterSize, nth: number): readonly string[] | null =>
-    blockLetters(text, size, (cells[nth] ?? 0) - columnGap, ctx.ascii);
-  const digits = bigs.map(({ text }, nth) => inCells(text, sizes.digits, nth));
+  const widths = cells.map((cell) => cell - columnGap);
+  const digits = bigs.map(({ text }, nth) => blockLetters(text, sizes.digits, widths[nth] ?? 0, ctx.ascii));
   if (!allDrawn(digits)) return null;
-  const labelSize = sizes.labels;
-  const large =
-    labelSize === 'line' ? null : bigs.map(({ label }, nth) => inCells(label.toUpperCase(), labelSize, nth));
-  if (labelSize === 'small' && large !== null && !allDrawn(large)) return null;
-  const labels =
-    large !== null && allDrawn(large)
-      ? onOneGround(large, bigs, cells)
-      : [
-          bigs.map((big, nth) =>
-            span(padded(cut(big.label, (cells[nth] ?? columnGap) - columnGap), cells[nth] ?? 0), 'plain'),
-          ),
-        ];
-  return [...onOneGround(digits, bigs, cells), ...(labelSize === 'line' ? [] : [[]]), ...labels];
+  const numbers = onOneGround(digits, bigs, cells);
+  if (sizes.labels === 'line')
+    return [
+      ...numbers,
+      bigs.map(({ label }, nth) => span(padded(cut(label, widths[nth] ?? 0), cells[nth] ?? 0), 'plain')),
+    ];
+  const { labels } = sizes;
+  const drawn = bigs.map(({ label }, nth) => drawnLabel(label, labels, widths[nth] ?? 0, ctx.ascii));
+  return allDrawn(drawn) ? [...numbers, [], ...onOneGround(hung(drawn), bigs, cells)] : null;
 };

@@ -34,6 +34,8 @@ const letters: readonly Letters[] = [
   { shout: 'large', digits: 'large', labels: 'slim' },
   { shout: 'large', digits: 'small', labels: 'slim' },
   { shout: 'small', digits: 'small', labels: 'slim' },
+  { shout: 'huge', digits: 'huge', labels: 'line' },
+  { shout: 'huge', digits: 'large', labels: 'line' },
   { shout: 'large', digits: 'large', labels: 'line' },
   { shout: 'large', digits: 'small', labels: 'line' },
   { shout: 'small', digits: 'small', labels: 'line' },
@@ -41,14 +43,14 @@ const letters: readonly Letters[] = [
   { shout: 'slim', digits: 'slim', labels: 'line' },
 ];
 
-const isShouted = ({ shout, labels }: Letters): boolean =>
-  labels === 'slim' && (shout === 'huge' || shout === 'large');
+/** Its numbers stay higher than small labels. */
+const hasHighDigits = ({ digits, labels }: Letters): boolean => labels === 'slim' && digits !== 'small';
 
 /** Where slim letters are too low to be read from afar, what a number is stands in larger ones if they find room. */
 const lettersFor = (rows: number, ascii: boolean): readonly Letters[] =>
   seenArcMinutes('slim', { rows, ascii }) >= leastArcMinutes
     ? letters
-    : [...letters.filter(isShouted).map((one) => ({ ...one, labels: 'small' as const })), ...letters];
+    : [...letters.filter(hasHighDigits).map((one) => ({ ...one, labels: 'small' as const })), ...letters];
 
 /** The least of the heights that have to be read from afar, on the screen that we count with, minutes of arc. */
 export const seenOf = ({ shout, digits }: Letters, rows: number, ascii: boolean): number =>
