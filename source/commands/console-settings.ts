@@ -15,6 +15,7 @@ export type ConsoleHostOptions = {
 export const terminalFlags = {
   color: { type: 'boolean', default: true },
   background: string,
+  ascii: boolean,
   still: boolean,
   screenReader: boolean,
 } as const;
@@ -47,6 +48,7 @@ export const terminalSettings = (
   return {
     ...(plain ? { color: false } : {}),
     ...(background === undefined ? {} : { background }),
+    ...(flag(given.ascii) ? { ascii: true } : {}),
     still: flag(given.still),
     ...(flag(given.screenReader) ? { spoken: true } : {}),
   };

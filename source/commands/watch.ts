@@ -1,6 +1,4 @@
-import { join } from 'node:path';
 import { headline } from '../cook/candy.js';
-import { dataFolder } from '../files/folder.js';
 import { readProblem } from '../files/trouble.js';
 import type { TerminalOptions } from '../screen/options.js';
 import { isSpoken } from '../screen/style.js';
@@ -11,7 +9,7 @@ import { machineClock } from '../session/machine.js';
 import { cookOf } from '../session/start.js';
 import { message } from '../texts/message.js';
 import { exitCodes, terminalFlags, terminalSettings } from './console-settings.js';
-import { cooksFolder, findCook } from './cooks-shelf.js';
+import { cooksFolder, findCookOrRehearsal, rehearsalsFolder } from './cooks-shelf.js';
 import { fail } from './io.js';
 import { boolean, flag, parse } from './options.js';
 import type { World } from './world.js';
@@ -24,10 +22,9 @@ const glanceMilliseconds = 1000;
 
 const columnsOf = ({ stdout }: World): number | null => (stdout.isTTY ? (stdout.columns ?? 80) : null);
 
-/** The journal of the cook that was named, not over; or the exit code after a sentence. */
+/** The journal of the cook or rehearsal that was named, not over; or the exit code after a sentence. */
 const named = async (typed: string, world: World): Promise<string | number> => {
-  const folder = cooksFolder(world.env);
-  const found = await findCook(folder, typed);
+  const found = await findCookOrRehearsal(world.env, typed);
   if ('problem' in found) return fail(world, found.wrongUse ? 2 : 1, found.problem);
   const cook = cookOf(found.recovered.entries);
   if (cook === null) return fail(world, 1, message('watch.unreadable', { path: found.path }));
@@ -100,7 +97,7 @@ export const run = async (argv: readonly string[], world: World): Promise<number
     return fail(world, 2, message('command.too-many', { found: extra, command: 'watch' }));
   const path = cook === undefined ? null : await named(cook, world);
   if (typeof path === 'number') return path;
-  const folders = [cooksFolder(world.env), join(dataFolder(world.env), 'rehearsals')];
+  const folders = [cooksFolder(world.env), rehearsalsFolder(world.env)];
   const audience = new Audience({ folders, path, clock: machineClock });
   if (flag(given.once)) return lookOnce(audience, world);
   const isTerminal = world.stdin.isTTY === true && world.stdout.isTTY === true && world.env.TERM !== 'dumb';

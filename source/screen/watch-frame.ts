@@ -3,10 +3,11 @@ import type { Cook } from '../cook/cook.js';
 import { message } from '../texts/message.js';
 import { escapeForTerminal } from '../units/escape.js';
 import type { Printer } from '../units/printer.js';
+import { bar } from './bar.js';
 import { blockLetters, canSpell, type LetterSize } from './block-letters.js';
 import { type Script, type Size, wordsFor } from './context.js';
 import { asciiSigns, type Look, unicodeSigns } from './looks.js';
-import { blank, clip, cut, type Line, lineWidth, type Span, span, widthOf, wrap } from './text.js';
+import { blank, clip, cut, type Line, lineWidth, span, widthOf, wrap } from './text.js';
 import { watchNumbers } from './watch-numbers.js';
 import { sceneOf } from './watch-scene.js';
 
@@ -54,12 +55,6 @@ const between = (left: Line, right: Line, cells: number): Line => [
 
 const barCells = { least: 10, most: 50 } as const;
 
-const bar = (share: number, cells: number, { ascii }: Script): readonly Span[] => {
-  const { full, empty } = ascii ? asciiSigns : unicodeSigns;
-  const filled = Math.floor(Math.max(0, Math.min(1, share)) * cells);
-  return [span(full.repeat(filled), 'plain'), span(empty.repeat(cells - filled), 'faint')];
-};
-
 type Parts = {
   readonly number: string | null;
   readonly numberLabel: string | null;
@@ -78,7 +73,7 @@ const partsOf = (watched: Watched & { kind: 'cook' }, width: number, style: Scri
   const numbers = watchNumbers(cook, advice, printer);
   const scene = sceneOf(cook, advice);
   const measure = Math.min(width, widest);
-  const sign = (style.ascii ? asciiSigns : unicodeSigns).warning;
+  const signs = style.ascii ? asciiSigns : unicodeSigns;
   const left = numbers.left === null ? '' : say(numbers.left);
   const cells = Math.min(barCells.most, measure - widthOf(left) - 2);
   const percent = numbers.share === null ? '' : ` ${show(printer.percent(numbers.share))}`;
@@ -92,7 +87,7 @@ const partsOf = (watched: Watched & { kind: 'cook' }, width: number, style: Scri
       span(left, advice.offTheHeat ? 'alarm' : 'strong'),
       ...(numbers.share === null || rest < barCells.least
         ? []
-        : [span('  '), ...bar(numbers.share, rest, style), span(percent, 'plain')]),
+        : [span('  '), ...bar(signs, numbers.share, rest), span(percent, 'plain')]),
     ],
     told: [
       ...wrap([span(say(scene.what), 'strong')], measure),
@@ -100,7 +95,9 @@ const partsOf = (watched: Watched & { kind: 'cook' }, width: number, style: Scri
       ...(scene.has === null ? [] : wrap([span(say(scene.has), 'strong')], measure)),
     ],
     keep: [
-      ...(scene.keep === null ? [] : wrap([span(`${sign} ${say(scene.keep)}`, 'caution')], measure, 2)),
+      ...(scene.keep === null
+        ? []
+        : wrap([span(`${signs.warning} ${say(scene.keep)}`, 'caution')], measure, 2)),
       ...(scene.quiet ? wrap([span(say(message('watch.quiet')), 'strong')], measure) : []),
     ],
     cues: scene.cues.map((cue, index) =>

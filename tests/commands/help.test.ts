@@ -95,8 +95,7 @@ describe('what --help shows works', () => {
       expect(examplesIn(de)).toEqual(examplesIn(en));
       const options = (page: string): readonly string[] => [...new Set(page.match(/--[a-z-]+/g))].sort();
       expect(options(de)).toEqual(options(en));
-      // Half a wide screen, without a line that a reader has to put together again.
-      for (const line of [...en.split('\n'), ...de.split('\n')]) expect(line.length).toBeLessThanOrEqual(120);
+      for (const line of [...en.split('\n'), ...de.split('\n')]) expect(line.length).toBeLessThanOrEqual(80);
     }
     expect(
       execFileSync(process.execPath, [program, 'plan', '--help', '--language', 'de'], { encoding: 'utf8' }),

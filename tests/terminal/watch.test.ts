@@ -2,9 +2,11 @@ import { spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
 import {
   appendFileSync,
+  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
+  renameSync,
   rmSync,
   statSync,
   truncateSync,
@@ -85,6 +87,19 @@ describe('the second screen of the room', () => {
     room.press('q');
     expect(await room.ended()).toMatchObject({ code: 0 });
     expect(modesLeftOn(room.raw)).toEqual([]);
+  });
+
+  it('is drawn in ASCII alone where that is asked', async () => {
+    const home = freshHome();
+    const cook = cookIn(home);
+    await cook.sees('Set everything out');
+    const room = watch(home, { columns: 120, rows: 40 }, '--ascii');
+    await room.says(/lays out/);
+    expect(room.text).toMatch(/^[\n -~]*$/);
+    room.press('q');
+    await room.ended();
+    cook.key('leave\r');
+    await cook.ended;
   });
 
   it.each([
@@ -202,6 +217,10 @@ describe('the lines of the second screen', () => {
     expect(out).toContain('The cook lays out all the tools.');
     cook.key('leave\r');
     await cook.ended;
+    const rehearsals = join(home, 'rehearsals');
+    mkdirSync(rehearsals, { recursive: true });
+    renameSync(journalOf(home), join(rehearsals, '2026-11-25-120000-abcd.jsonl'));
+    expect(run(home, '--once', '2026-11-25-120000-abcd')).toMatchObject({ code: 0, err: '' });
   });
 
   it('say clearly when there is nothing: none runs, none of that name, over, damaged, no cook at all', async () => {

@@ -1,19 +1,9 @@
 import type { Countdown } from '../../cook/advice.js';
 import { type Message, message, type TextId } from '../../texts/message.js';
 import { escapeForTerminal } from '../../units/escape.js';
+import { bar } from '../bar.js';
 import type { Context } from '../context.js';
-import { blank, flow, type Line, type Span, span, wrap, wrapWithin } from '../text.js';
-
-/** A bar that does not lie: filled by whole and part cells to the very share, never more. */
-export const bar = (ctx: Context, fraction: number, cells: number): readonly Span[] => {
-  const { full, halves, empty } = ctx.signs;
-  const parts = halves.length;
-  const filled = Math.floor(Math.max(0, Math.min(1, fraction)) * cells * parts);
-  const whole = Math.floor(filled / parts);
-  const rest = halves[filled % parts] ?? '';
-  const left = cells - whole - (rest === '' ? 0 : 1);
-  return [span(full.repeat(whole) + rest, 'plain'), span(empty.repeat(Math.max(0, left)), 'faint')];
-};
+import { blank, flow, type Line, span, wrap, wrapWithin } from '../text.js';
 
 const barCells = { least: 8, most: 40 } as const;
 
@@ -33,7 +23,7 @@ export const progress = (ctx: Context, width: number): Line => {
   return [
     span(time, 'strong'),
     span('  '),
-    ...(cells >= barCells.least ? bar(ctx, forecast.boilShare, cells) : []),
+    ...(cells >= barCells.least ? bar(ctx.signs, forecast.boilShare, cells) : []),
     span(` ${label}`, 'plain'),
   ];
 };
