@@ -19,7 +19,7 @@ import { phaseOf } from './phases/index.js';
 import { overEnd } from './phases/over.js';
 import { isDone, isEndless, potIsOff, type Step, stepAt, type Timer } from './phases/phase.js';
 import { isQuiet, quietAt } from './quiet.js';
-import { stageShown } from './readings.js';
+import { isTooColdToBoil, stageShown } from './readings.js';
 import { type Instruction, instruction, instructionOf } from './troubles.js';
 import { feltDone } from './verdict.js';
 import type { View } from './view.js';
@@ -260,11 +260,12 @@ const changesAt = (
 const meaningOf = ({ cook, batch, forecast, now }: View, readingAt: number | null): Message | null => {
   const { lastReading } = cook;
   if (lastReading === null || cook.pouredAt !== null || cook.stopped) return null;
+  const { celsius } = lastReading;
+  const boils = cook.boilsSince !== null || isDone(cook, 'boil.start');
   return message('reading.means', {
-    celsius: lastReading.celsius,
-    stage:
-      cook.boilsSince === null && !isDone(cook, 'boil.start') ? null : stageShown(cook, lastReading.celsius),
-    toGoKelvin: cook.takeOffCelsius - lastReading.celsius,
+    celsius,
+    stage: boils && !isTooColdToBoil(cook, celsius) ? stageShown(cook, celsius) : null,
+    toGoKelvin: cook.takeOffCelsius - celsius,
     kelvinPerSecond: rateOfRise(cook),
     seconds: forecast?.seconds ?? null,
     nextSeconds: readingAt === null ? null : Math.max(0, readingAt - now),

@@ -26,6 +26,10 @@ const fastestFall = { onTheRing: 0.1, offTheRing: 0.6 } as const;
 /** Boiling syrup is never this far below the boiling point of water. */
 const coldBoilKelvin = 4;
 
+/** Whether no syrup on the heat boils at this, degrees Celsius. */
+export const isTooColdToBoil = (cook: Cook, celsius: number): boolean =>
+  !potIsOff(cook) && celsius < cook.batch.air.waterBoilsCelsius - coldBoilKelvin;
+
 const boiling = (cook: Cook): boolean =>
   cook.boilsSince !== null && headline(cook) === 'boil' && !potIsOff(cook);
 
@@ -34,8 +38,7 @@ const doubtAbout = (cook: Cook, celsius: number, t: number): Doubt['because'] | 
   if (celsius < syrupRangeCelsius[0] || celsius > syrupRangeCelsius[1]) return 'out of range';
   const before = cook.lastReading;
   if (before === null) {
-    const cold = headline(cook) === 'boil' && celsius < cook.batch.air.waterBoilsCelsius - coldBoilKelvin;
-    if (cold && !potIsOff(cook)) return 'too cold to boil';
+    if (headline(cook) === 'boil' && isTooColdToBoil(cook, celsius)) return 'too cold to boil';
     return tooHotSoSoon(cook, celsius, t) ? 'too hot so soon' : null;
   }
   const seconds = Math.max(0, t - before.t);

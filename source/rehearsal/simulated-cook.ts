@@ -169,6 +169,10 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
     rope = ropeOf(Math.max(mass.meanCelsius(), handsCelsius), handsCelsius, glass);
   };
 
+  const turnTo = (setting: string): void => {
+    knob = heatLevel(kitchen, setting) ?? knob;
+  };
+
   const acts: Readonly<Record<Act, () => void>> = {
     'knob off': () => {
       knob = 0;
@@ -189,6 +193,8 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
     for (const act of troubleActs[step] ?? []) acts[act]();
     const means = stepById(step)?.means;
     if (means !== undefined) apply(means as Happened);
+    // Who only says that it is done has turned it on all the same.
+    if (step === 'dissolve.heat' && knob === 0) turnTo('medium');
     if (step === 'pour.pour') pour();
     if (step === 'fold.turn') slab?.fold();
     if (step === 'fold.again') {
@@ -201,7 +207,7 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
   const apply = (event: Happened): void => {
     switch (event.kind) {
       case 'heat':
-        knob = heatLevel(kitchen, event.setting) ?? knob;
+        turnTo(event.setting);
         return;
       case 'pot':
         pot.setPot(event.on);

@@ -58,6 +58,11 @@ describe('a reading that can not be right is kept, and asked about', () => {
   it('far too cold to boil as the first reading of a boil', () => {
     const play = boiling().reads(60, 44);
     expect(asked(play)).toContain('too cold for a boiling syrup');
+    const means = () => play.words(play.advice.meaning ?? { id: 'typed.nothing' });
+    play.type('yes');
+    expect(means()).toContain('not boiling yet');
+    play.reads(600, 110);
+    expect(means()).toContain('boiling, thin syrup');
   });
 
   it('yes believes it, no lets it go, an agreeing one bears it out', () => {

@@ -91,6 +91,26 @@ describe('what hands do in a rehearsal', () => {
     expect(table.truth().pouredAt).toBe(poured);
   });
 
+  it('turns the ring on for who only says that it is done, and leaves what was set', () => {
+    const warmed = (...events: readonly CookEvent[]): number => {
+      const { table, does } = tableFor();
+      const before = table.truth().celsius;
+      does(0, ...events);
+      does(300);
+      return table.truth().celsius - before;
+    };
+    const [untouched, said, low, high] = [
+      warmed(),
+      warmed(done('dissolve.heat')),
+      warmed(heat('low'), done('dissolve.heat')),
+      warmed(heat('high'), done('dissolve.heat')),
+    ];
+    expect(untouched).toBeCloseTo(0, 0);
+    expect(low).toBeLessThan(said);
+    expect(said).toBeLessThan(high);
+    expect(said).toBeGreaterThan(10);
+  });
+
   it('cannot take in hands what was never poured without pouring it, and measures no middle before', () => {
     const { table, does } = tableFor();
     expect(table.middle()).toBeNull();
