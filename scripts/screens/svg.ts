@@ -146,10 +146,15 @@ const escaped = (text: string): string =>
 
 type Run = { readonly x: number; text: string; readonly paint: Paint };
 
-const textOf = ({ x, text, paint }: Run, y: number): string => {
-  const kept = text.trimEnd();
+/** Words with one space between them: several in a row are one to a browser, and stretch what stands beside them. */
+const phrases = /\S+(?: \S+)*/g;
+
+const textsOf = ({ x, text, paint }: Run, y: number): readonly string[] => {
   const bold = paint.bold ? ' font-weight="bold"' : '';
-  return `<text x="${x}" y="${y + 13.5}" fill="${paint.ink}"${bold} textLength="${kept.length * cell.width}">${escaped(kept)}</text>`;
+  return [...text.matchAll(phrases)].map(({ 0: phrase, index }) => {
+    const length = phrase.length * cell.width;
+    return `<text x="${x + index * cell.width}" y="${y + 13.5}" fill="${paint.ink}"${bold} textLength="${length}">${escaped(phrase)}</text>`;
+  });
 };
 
 type Layers = { readonly under: Shapes; readonly over: Shapes };
@@ -183,7 +188,7 @@ export const svgOf = (terminal: headless.Terminal, title: string): string => {
   const texts = Array.from({ length: rows }, (_, row) => {
     const line = buffer.active.getLine(buffer.active.baseY + row);
     const y = margin + row * cell.height;
-    return line === undefined ? [] : runsOf(line, cols, y, layers).map((run) => textOf(run, y));
+    return line === undefined ? [] : runsOf(line, cols, y, layers).flatMap((run) => textsOf(run, y));
   }).flat();
   const [width, height] = [cols * cell.width + 2 * margin, rows * cell.height + 2 * margin];
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="DejaVu Sans Mono, Menlo, Consolas, monospace" font-size="15" shape-rendering="crispEdges">
@@ -191,9 +196,7 @@ export const svgOf = (terminal: headless.Terminal, title: string): string => {
 <path fill="${colours.ground}" d="M0 0h${width}v${height}h-${width}z"/>
 ${layers.under.svg}
 ${layers.over.svg}
-<g xml:space="preserve">
 ${texts.join('\n')}
-</g>
 </svg>
 `;
 };
