@@ -115,26 +115,21 @@ export type NumberSizes = { readonly digits: LetterSize; readonly labels: Letter
 
 const mostLabelLines = 3;
 
-/** A label in block letters, broken between words where it must be; null where that takes too many lines. */
-const drawnLabel = (
+/** A label broken between words into as few lines of block letters as there is room for; null where those are too many. */
+const brokenLabel = (
   label: string,
   size: LetterSize,
   columns: number,
   ascii: boolean,
 ): readonly string[] | null => {
+  const fits = (line: string): boolean => blockLetters(line, size, columns, ascii) !== null;
   const lines: string[] = [];
   for (const word of label.toUpperCase().split(' ')) {
     const longer = `${lines.at(-1) ?? ''} ${word}`.trim();
-    if (blockLetters(longer, size, columns, ascii) === null) lines.push(word);
-    else lines.splice(-1, 1, longer);
+    if (fits(longer)) lines.splice(-1, 1, longer);
+    else lines.push(word);
   }
-  return lines.length > mostLabelLines ? null : blockLetters(lines.join('\n'), size, columns, ascii);
-};
-
-/** Drawings of one height, with what is empty below. */
-const hung = (drawn: readonly (readonly string[])[]): readonly (readonly string[])[] => {
-  const height = Math.max(...drawn.map((one) => one.length));
-  return drawn.map((one) => [...one, ...Array.from({ length: height - one.length }, () => '')]);
+  return lines.length <= mostLabelLines && lines.every(fits) ? lines : null;
 };
 
 /** The numbers in block letters; null where they do not fit so large; empty where there are none. */
@@ -152,6 +147,17 @@ export const farNumbers = (ctx: Context, sizes: NumberSizes, width: number): rea
       bigs.map(({ label }, nth) => span(padded(cut(label, widths[nth] ?? 0), cells[nth] ?? 0), 'plain')),
     ];
   const { labels } = sizes;
-  const drawn = bigs.map(({ label }, nth) => drawnLabel(label, labels, widths[nth] ?? 0, ctx.ascii));
-  return allDrawn(drawn) ? [...numbers, [], ...onOneGround(hung(drawn), bigs, cells)] : null;
+  const broken: readonly (readonly string[] | null)[] = bigs.map(({ label }, nth) =>
+    brokenLabel(label, labels, widths[nth] ?? 0, ctx.ascii),
+  );
+  if (!allDrawn(broken)) return null;
+  // Line by line, each on its own ground: a dot above a letter moves no other label.
+  const lines = Array.from({ length: Math.max(...broken.map((one) => one.length)) }, (_, line) =>
+    onOneGround(
+      broken.map((one, nth) => blockLetters(one[line] ?? '', labels, widths[nth] ?? 0, ctx.ascii) ?? []),
+      bigs,
+      cells,
+    ),
+  );
+  return [...numbers, ...lines.flatMap((line) => [[], ...line])];
 };
