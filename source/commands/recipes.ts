@@ -15,8 +15,6 @@ import { findRecipe, type ShelfIo, shelf } from './shelf.js';
 export type RecipesIo = CommandIo & ShelfIo;
 export type RecipesOptions = { readonly json?: boolean | undefined; readonly printer?: Printer | undefined };
 
-const actions = ['list', 'show', 'check', 'instead', 'items'] as const;
-
 const totalGrams = (recipe: Recipe): number => recipe.ingredients.reduce((sum, one) => sum + one.grams, 0);
 
 type Saying = (said: Message) => string;
@@ -88,7 +86,7 @@ const sheet = (recipe: Recipe, notes: readonly Message[], say: Saying): string =
 };
 
 const show = async (named: string | undefined, { io, json, say }: Call): Promise<ExitCode> => {
-  if (named === undefined) return fail(io, 2, message('shelf.name-needed'));
+  if (named === undefined) return fail(io, 2, message('shelf.name-needed', { action: 'show' }));
   const found = await findRecipe(named, io);
   if ('problem' in found) return fail(io, found.wrongUse ? 2 : 1, found.problem);
   const parsed = parseRecipe(found.text, found.name);
@@ -119,7 +117,7 @@ const instead = async (
   call: Call,
 ): Promise<ExitCode> => {
   const { io, json, say } = call;
-  if (named === undefined) return fail(io, 2, message('shelf.name-needed'));
+  if (named === undefined) return fail(io, 2, message('shelf.name-needed', { action: 'instead' }));
   if (doctor === undefined || !isDoctor(doctor)) {
     const near = doctor === undefined ? null : nearest(doctor, doctors);
     return fail(
@@ -204,6 +202,21 @@ const listItems = ({ io, json, say }: Call): ExitCode => {
   return 0;
 };
 
+/** What can be done with recipes, and how many words it takes. */
+const actions = {
+  list: { takes: 0, run: (_, call) => list(call) },
+  show: { takes: 1, run: ([name], call) => show(name, call) },
+  check: { takes: 1, run: ([file], call) => check(file, call) },
+  instead: { takes: 2, run: ([name, doctor], call) => instead(name, doctor, call) },
+  items: { takes: 0, run: (_, call) => listItems(call) },
+} satisfies Readonly<
+  Record<
+    string,
+    { takes: number; run: (words: readonly string[], call: Call) => Promise<ExitCode> | ExitCode }
+  >
+>;
+const isAction = (typed: string): typed is keyof typeof actions => Object.hasOwn(actions, typed);
+
 /**
  * `kettlehand recipes [list] | show NAME | check FILE | instead NAME DOCTOR | items`. `words` is what stands after `recipes`. Data on
  * standard output, sentences for people on standard error.
@@ -215,15 +228,20 @@ export const recipes = async (
 ): Promise<ExitCode> => {
   const print = options.printer ?? plainIn(io);
   const call: Call = { io, json: options.json === true, say: (said) => words(said, print) };
-  const [action = 'list', named] = typed;
-  if (action === 'list') return list(call);
-  if (action === 'show') return show(named, call);
-  if (action === 'check') return check(named, call);
-  if (action === 'instead') return instead(named, typed[2], call);
-  if (action === 'items') return listItems(call);
+  const [action = 'list', ...rest] = typed;
+  if (isAction(action)) {
+    const { takes, run } = actions[action];
+    const extra = rest[takes];
+    if (extra !== undefined)
+      return fail(io, 2, message('command.too-many', { found: extra, command: `recipes ${action}` }));
+    return run(rest, call);
+  }
   return fail(
     io,
     2,
-    message('shelf.unknown-action', { found: action.slice(0, 40), nearest: nearest(action, actions) }),
+    message('shelf.unknown-action', {
+      found: action.slice(0, 40),
+      nearest: nearest(action, Object.keys(actions)),
+    }),
   );
 };

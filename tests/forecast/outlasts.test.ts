@@ -34,17 +34,23 @@ const withUnknown = (estimate: Estimate, row: number, mean: number, variance: nu
 });
 
 describe('what is left of a pot that nobody watched', () => {
-  const left = forget(boiling, at + 3000, hob);
+  const left = () => forget(boiling, at + 3000, hob);
 
   it('is what was learned of stove, curve and dial, each by itself; where the syrup is has to be found anew', () => {
     for (const row of [logWatts, curveBias, dialBias]) {
-      expect(left.mean[row]).toBe(boiling.mean[row]);
-      expect(held(left, row)).toBe(held(boiling, row));
-      for (const column of [0, 1, 2, 3].filter((one) => one !== row)) expect(held(left, row, column)).toBe(0);
+      expect(left().mean[row]).toBe(boiling.mean[row]);
+      expect(held(left(), row)).toBe(held(boiling, row));
+      for (const column of [0, 1, 2, 3].filter((one) => one !== row))
+        expect(held(left(), row, column)).toBe(0);
     }
-    expect(left.mean[joulesDone]).toBe(0);
-    expect(held(left, joulesDone)).toBe(0);
-    expect(left).toMatchObject({ located: false, coldJoules: null, acceptedReadings: 0, lastReading: null });
+    expect(left().mean[joulesDone]).toBe(0);
+    expect(held(left(), joulesDone)).toBe(0);
+    expect(left()).toMatchObject({
+      located: false,
+      coldJoules: null,
+      acceptedReadings: 0,
+      lastReading: null,
+    });
   });
 
   it('is the knob, the ring and the lid as they were last told, and how often fingers disagreed', () => {
@@ -56,7 +62,7 @@ describe('what is left of a pot that nobody watched', () => {
   });
 
   it('is of that time, and never of an earlier one', () => {
-    expect(left.t).toBe(at + 3000);
+    expect(left().t).toBe(at + 3000);
     expect(forget(boiling, 3, hob).t).toBe(at);
   });
 });

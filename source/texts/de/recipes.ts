@@ -248,8 +248,9 @@ export const deShelf = {
   'shelf.unknown-recipe': ({ found, nearest }) =>
     `Kein Rezept heißt ${quoted(found)}.${suggestion(nearest)} Zeig sie mit: kettlehand recipes list. Für eine Datei schreib ihren Pfad: ./${escapeForTerminal(found)}.yaml`,
   'shelf.unknown-action': ({ found, nearest }) =>
-    `"recipes ${escapeForTerminal(found)}" gibt es nicht.${suggestion(nearest)} Möglich: recipes list, recipes show NAME, recipes check FILE, recipes items.`,
-  'shelf.name-needed': 'Welches? Tipp: recipes show NAME. Zeig sie mit: kettlehand recipes list.',
+    `"recipes ${escapeForTerminal(found)}" gibt es nicht.${suggestion(nearest)} Möglich: recipes list, recipes show NAME, recipes check FILE, recipes instead NAME SIRUP, recipes items.`,
+  'shelf.name-needed': ({ action }) =>
+    `Welches? Tipp: recipes ${action} NAME${action === 'instead' ? ' SIRUP' : ''}. Zeig sie mit: kettlehand recipes list.`,
   'shelf.file-needed': 'Welche Datei? Tipp: recipes check FILE.',
   'shelf.folder-missing': ({ path }) =>
     `Die mitgelieferten Rezepte sind nicht in ${escapeForTerminal(path)}. Installier das Programm neu.`,

@@ -223,8 +223,9 @@ export const shelfTexts = {
   'shelf.unknown-recipe': ({ found, nearest }: { found: string; nearest: string | null }) =>
     `No recipe is called ${quoted(found)}.${suggestion(nearest)} List them with: kettlehand recipes list. For a file, write its path: ./${escapeForTerminal(found)}.yaml`,
   'shelf.unknown-action': ({ found, nearest }: { found: string; nearest: string | null }) =>
-    `"recipes ${escapeForTerminal(found)}" is nothing to do.${suggestion(nearest)} Use: recipes list, recipes show NAME, recipes check FILE, recipes items.`,
-  'shelf.name-needed': 'Which one? Use: recipes show NAME. List them with: kettlehand recipes list.',
+    `"recipes ${escapeForTerminal(found)}" is nothing to do.${suggestion(nearest)} Use: recipes list, recipes show NAME, recipes check FILE, recipes instead NAME SYRUP, recipes items.`,
+  'shelf.name-needed': ({ action }: { action: 'show' | 'instead' }) =>
+    `Which one? Use: recipes ${action} NAME${action === 'instead' ? ' SYRUP' : ''}. List them with: kettlehand recipes list.`,
   'shelf.file-needed': 'Which file? Use: recipes check FILE.',
   'shelf.folder-missing': ({ path }: { path: string }) =>
     `The recipes that come with the program are not at ${escapeForTerminal(path)}. Install it again.`,

@@ -36,6 +36,7 @@ export const recipeValues = {
   'shelf.unknown-doctor': { found: typed, nearest: [null, 'honey'], allowed: [['honey', 'molasses']] },
   'shelf.unknown-recipe': { found: typed, nearest: [null, null, 'mint-pull'] },
   'shelf.unknown-action': { found: typed, nearest: [null, null, 'mint-pull'] },
+  'shelf.name-needed': { action: ['show', 'instead'] },
   'shelf.folder-missing': { path: paths },
   'shelf.row': { name: names, low: [121], high: [126], feels: ['hard ball'], grams: [710] },
   'shelf.title': { name: names, about: ['', '1909'] },
