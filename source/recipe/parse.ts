@@ -182,7 +182,7 @@ const parseStir = (field: Field): Recipe['stir'] | null => {
   const [until, late] = [field.of(fields, 'until'), field.of(fields, 'late')];
   const isLate = late.yesOrNo();
   const isUntil = until.choice(['boil'] as const);
-  if (isUntil !== null && isLate === true) return field.fail(message('recipe.stir', { found: 'both' }));
+  if (isUntil !== null && isLate === true) return field.fail(message('recipe.stir-both'));
   if (isLate === true) return 'late';
   return isUntil === null && isLate === null ? null : 'until-boil';
 };

@@ -123,6 +123,8 @@ export const deRecipeProblems = {
     `Der Bereich läuft von ${low} hinunter auf ${high}. Schreib die kleinere Zahl zuerst.`,
   'recipe.stir': ({ found }) =>
     `${quoted(found)} ist hier nicht bekannt. Schreib { until: boil }, oder { late: true } für Melasse, Honig, Milch oder Sahne.`,
+  'recipe.stir-both':
+    'Hier steht beides: bis zum Kochen rühren und spät rühren. Lass eines: { until: boil }, oder { late: true } für Melasse, Honig, Milch oder Sahne.',
   'recipe.cue-phase': ({ found, nearest, allowed }) =>
     `${quoted(found)} ist keine Phase.${suggestion(nearest)} Phasen: ${allowed.join(', ')}.`,
 } as const satisfies Translated<typeof recipeProblemTexts>;

@@ -114,6 +114,8 @@ export const recipeProblemTexts = {
     `The window runs from ${low} down to ${high}. Write the lower number first.`,
   'recipe.stir': ({ found }: { found: string }) =>
     `${quoted(found)} is not known here. Write { until: boil }, or { late: true } for molasses, honey, milk or cream.`,
+  'recipe.stir-both':
+    'This says both to stir until it boils and to stir late. Keep one: { until: boil }, or { late: true } for molasses, honey, milk or cream.',
   'recipe.cue-phase': ({ found, nearest, allowed }: NotKnown) =>
     `${quoted(found)} is no phase.${suggestion(nearest)} Phases: ${allowed.join(', ')}.`,
 } as const;
