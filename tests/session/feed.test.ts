@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Tailed } from '../../source/files/tail.js';
+import { FileTroubleError } from '../../source/files/trouble.js';
 import type { Clock } from '../../source/session/clock.js';
 import { Feed } from '../../source/session/feed.js';
 import { startUnkept } from '../../source/session/start.js';
@@ -124,6 +125,51 @@ describe('readings from a feed', () => {
     expect(fed.said.filter((id) => id === 'feed.poured')).toHaveLength(1);
     await fed.passes(600);
     expect(fed.said).not.toContain('feed.stalled');
+  });
+
+  it('that are half written or far too long are no readings, and what was lost on the way is said once', async () => {
+    const fed = await new Fed().hears(there, { what: 'writer' });
+    await fed.every(20, '225');
+    await fed.hears(
+      { what: 'no line', text: '22', because: 'unfinished' },
+      { what: 'no line', text: '9'.repeat(40), because: 'too long' },
+      { what: 'started over' },
+      { what: 'skipped', bytes: 9000 },
+      { what: 'skipped', bytes: 9000 },
+    );
+    expect(fed.values).toEqual([225]);
+    expect(fed.said.filter((id) => id === 'feed.skipped')).toHaveLength(1);
+    expect(fed.said).toContain('feed.started-over');
+    await fed.every(20, '226');
+    expect(fed.values).toEqual([225, 226]);
+  });
+
+  it('stop where the file becomes none or cannot be read; the cook goes on', async () => {
+    const fed = await new Fed().hears(there);
+    await fed.every(20, '225');
+    await fed.hears({ what: 'unreadable', error: new FileTroubleError('notAFile') });
+    expect(fed.stands).toEqual(['feed.bad.kind']);
+    await fed.hears(there);
+    await fed.hears({ what: 'unreadable', error: Object.assign(new Error('no'), { code: 'EACCES' }) });
+    expect(fed.stands).toEqual(['files.notRead']);
+    await fed.hears({ what: 'missing' });
+    expect(fed.stands).toEqual(['feed.gone']);
+    await fed.hears(there);
+    await fed.every(20, '226');
+    expect(fed.stands).toEqual([]);
+    expect(fed.values).toEqual([225, 226]);
+  });
+
+  it('whose reader breaks are said to be unreadable, and nothing is thrown', async () => {
+    const { session, clock } = new Fed();
+    const lines = (async function* (): AsyncGenerator<Tailed> {
+      yield { what: 'line', text: '225' };
+      throw Object.assign(new Error('broke'), { code: 'EIO' });
+    })();
+    const feed = new Feed({ session, path: 'probe.txt', lines, clock });
+    await feed.run();
+    expect(feed.notices().map(({ id }) => id)).toEqual(['files.notRead']);
+    expect(session.cook.lastReading).not.toBeNull();
   });
 
   it('do not bring back a thermometer that was said to be none', async () => {
