@@ -11,6 +11,7 @@ const alarming: ReadonlySet<Sight> = new Set<Sight>([
   'foam-high',
   'foam-over',
   'smell',
+  'smokes',
   'grains',
   'power-gone',
   'called-away',

@@ -11,6 +11,7 @@ export const sights = [
   'foam-sunk',
   'smell',
   'smell-gone',
+  'smokes',
   'grains',
   'grains-gone',
   'power-gone',

@@ -225,6 +225,7 @@ const wrongIn = (senses: Senses) => [
   ...(senses.burnt ? (['touched'] as const) : []),
   ...(senses.power ? [] : (['power-gone'] as const)),
   ...(senses.smells ? (['smell'] as const) : []),
+  ...(senses.smokes ? (['smokes'] as const) : []),
   ...(senses.grains ? (['grains'] as const) : []),
 ];
 

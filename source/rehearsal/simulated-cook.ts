@@ -58,9 +58,17 @@ const troubleActs: Readonly<Record<string, readonly Act[]>> = {
 
 const errorOf = (dial: TrueDial, at: number): number => dial.offsetKelvin + dial.stretch * (at - 95);
 
+/** A sugar left on the heat darkens and smokes from 160 to 177 °C (320 to 350 °F) on. Common practice, no source. */
+const smokesCelsius = 177;
+/** Where the scale of a kitchen thermometer ends. Common practice, no source. */
+const scaleEnds = { C: 200, F: 400 } as const;
+
 const shownBy = (dial: TrueDial, believed: number, at: number, noise: number): Shown => {
   const celsius = believed + errorOf(dial, at) + dial.noiseSdKelvin * noise;
-  return { value: Math.round(fromCelsius(celsius, dial.unit)), unit: dial.unit };
+  return {
+    value: Math.min(scaleEnds[dial.unit], Math.round(fromCelsius(celsius, dial.unit))),
+    unit: dial.unit,
+  };
 };
 
 export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName | null): SimulatedCook => {
@@ -123,6 +131,7 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
     const state = pot.state();
     const boils = state.celsius > state.boilsCelsius - 0.3;
     rate += (1 - Math.exp(-seconds / 20)) * ((state.celsius - before) / seconds - rate);
+    if (highest < smokesCelsius && state.celsius >= smokesCelsius) see('smokes');
     highest = Math.max(highest, state.celsius);
     foam.stiffen(happening.foamTimes());
     foam.advance(seconds, state.netWatts, boils && !state.lidOn);
@@ -262,6 +271,7 @@ export const simulatedCook = (batch: Batch, seed: number, surprise: SurpriseName
         dissolved: isClear(state),
         fullShare: fullShare(),
         smells: is('burning-smell'),
+        smokes: pouredAt === null && state.celsius >= smokesCelsius,
         grains: is('grains'),
         power: !is('power-cut'),
         calledAway: is('interruption'),

@@ -10,6 +10,8 @@ export type Senses = {
   /** Syrup and foam over the height of the pot; above 1 it runs over. */
   readonly fullShare: number;
   readonly smells: boolean;
+  /** Overheated: no syrup any more. */
+  readonly smokes: boolean;
   readonly grains: boolean;
   readonly power: boolean;
   readonly calledAway: boolean;

@@ -111,6 +111,19 @@ describe('what hands do in a rehearsal', () => {
     expect(said).toBeGreaterThan(10);
   });
 
+  it('smokes when it is left on the heat, and no dial shows more than its scale', () => {
+    const { table, does } = tableFor();
+    does(0, heat('high'));
+    expect(table.senses().smokes).toBe(false);
+    does(3 * 3600);
+    expect(table.senses().smokes).toBe(true);
+    expect(table.dial()?.value).toBe(400);
+    const seen = table.notices().map(({ sight }) => sight);
+    expect(seen.filter((sight) => sight === 'smokes')).toHaveLength(1);
+    does(1, { kind: 'at', phase: 'fold' });
+    expect(table.senses().smokes).toBe(false);
+  });
+
   it('cannot take in hands what was never poured without pouring it, and measures no middle before', () => {
     const { table, does } = tableFor();
     expect(table.middle()).toBeNull();

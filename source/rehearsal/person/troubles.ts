@@ -26,7 +26,7 @@ const waitsToBeSeen: readonly string[] = [
 const settles: Readonly<Record<string, (view: View) => boolean>> = {
   foam: ({ senses }) => senses.fullShare < foamHasSunk,
   overflow: ({ senses }) => senses.fullShare < foamHasSunk,
-  scorched: ({ senses }) => !senses.smells,
+  scorched: ({ senses }) => !senses.smells && !senses.smokes,
   power: ({ senses }) => senses.power,
   away: ({ senses }) => !senses.calledAway,
   grains: ({ senses }) => !senses.grains,
@@ -80,7 +80,7 @@ const close =
 const seen: ReadonlyArray<readonly [name: string, sees: (senses: Senses) => boolean]> = [
   ['burn', ({ burnt }) => burnt],
   ['overflow', ({ fullShare }) => fullShare >= 1],
-  ['scorched', ({ smells }) => smells],
+  ['scorched', ({ smells, smokes }) => smells || smokes],
   ['foam', ({ fullShare }) => fullShare > foamIsTrouble],
   ['power', ({ power }) => !power],
   ['away', ({ calledAway }) => calledAway],

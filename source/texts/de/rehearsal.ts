@@ -43,6 +43,7 @@ const standing = {
   touched: 'JEMAND HAT DIE MASSE ANGEFASST UND SCHREIT AUF.',
   'power-gone': 'DAS LICHT IST AUS, UND DER HERD AUCH.',
   smell: 'ES RIECHT VERBRANNT.',
+  smokes: 'ES IST DUNKEL UND RAUCHT.',
   grains: 'ZUCKERKÖRNER GLITZERN AN DER WAND.',
 } as const;
 
@@ -100,6 +101,7 @@ export const deRehearsal = {
   'rehearsal.sees.foam-sunk': 'Der Schaum ist gesunken.',
   'rehearsal.sees.smell': 'Es riecht verbrannt.',
   'rehearsal.sees.smell-gone': 'Der Geruch ist weg; es ist nur etwas dunkel.',
+  'rehearsal.sees.smokes': 'Es wird dunkel und raucht: vom Herd, nichts hinein, Fenster auf.',
   'rehearsal.sees.grains': 'Zuckerkörner glitzern an der Topfwand.',
   'rehearsal.sees.grains-gone': 'Die Wand ist wieder sauber.',
   'rehearsal.sees.power-gone': 'Das Licht geht aus, und der Herd auch.',

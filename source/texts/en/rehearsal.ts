@@ -51,6 +51,7 @@ const standing = {
   touched: 'A HELPER HAS TOUCHED THE MASS AND CRIES OUT.',
   'power-gone': 'THE LIGHT IS OUT, AND THE HOB WITH IT.',
   smell: 'IT SMELLS OF BURNING.',
+  smokes: 'IT IS DARK AND SMOKES.',
   grains: 'GRAINS OF SUGAR GLITTER ON THE WALL.',
 } as const;
 
@@ -110,6 +111,7 @@ export const rehearsalTexts = {
   'rehearsal.sees.foam-sunk': 'The foam has sunk.',
   'rehearsal.sees.smell': 'It smells of burning.',
   'rehearsal.sees.smell-gone': 'The smell is gone; it is only a little dark.',
+  'rehearsal.sees.smokes': 'It turns dark and smokes: off the heat, nothing into it, windows open.',
   'rehearsal.sees.grains': 'Grains of sugar glitter on the wall of the pot.',
   'rehearsal.sees.grains-gone': 'The wall is clean again.',
   'rehearsal.sees.power-gone': 'The light goes out, and the hob with it.',

@@ -45,7 +45,7 @@ export const cooksValues = {
     dissolved: [false, true],
     poured: [false, true],
     paused: [false, true],
-    wrong: [[], ['grains'], ['called-away', 'touched', 'power-gone', 'smell']],
+    wrong: [[], ['grains'], ['smokes'], ['called-away', 'touched', 'power-gone', 'smell']],
     dial: [null, { value: 114.5, unit: 'C' }],
     fingers: [null, 'hard ball'],
     rope: [null, 'stiff', 'droops', 'holds'],
