@@ -132,7 +132,7 @@ export const deDebriefChanges = {
   'debrief.because.no-readings': (v, p) =>
     v.between === null
       ? 'Nichts wurde abgelesen und nichts geprobt, also lässt sich vom Rest Wasser nichts sagen.'
-      : `Nach der Wasserprobe allein endete es irgendwo zwischen ${p.degrees(v.between[0])} und ${p.degrees(v.between[1])}.`,
+      : `Nach der Wasserprobe allein endete es irgendwo in ${p.dialSpan(...v.between)}.`,
   'debrief.change.unchecked-dial': (v, p) =>
     `Prüf das Thermometer in kochendem Wasser (hier ${p.degrees(v.boils)}) und tipp, was es zeigt: "boils ...".`,
   'debrief.because.unchecked-dial': (v, p) => `Ungeprüft ist es nur auf etwa ${p.rise(v.sdKelvin)} bekannt.`,

@@ -144,7 +144,7 @@ export const debriefChangeTexts = {
   'debrief.because.no-readings': (v: { between: readonly [number, number] | null }, p: Printer) =>
     v.between === null
       ? 'Nothing was read and nothing tested, so nothing can be said of the water left.'
-      : `By cold water alone it ended somewhere between ${p.degrees(v.between[0])} and ${p.degrees(v.between[1])}.`,
+      : `By cold water alone it ended somewhere in ${p.dialSpan(...v.between)}.`,
   'debrief.change.unchecked-dial': (v: { boils: number }, p: Printer) =>
     `Check the thermometer in boiling water (here ${p.degrees(v.boils)}) and type what it shows: "boils ...".`,
   'debrief.because.unchecked-dial': (v: { sdKelvin: number }, p: Printer) =>
