@@ -91,7 +91,7 @@ const rows: ReadonlyArray<readonly [id: string, values: unknown, part: string]> 
   ['because.short-tests', { tests: 3, firstCelsius: null }, '3 tests were short of the mark; each costs'],
   ['because.short-tests', { tests: 3, firstCelsius: 112 }, 'the first at 112 °C; each costs'],
   ['because.no-readings', { between: null }, 'nothing can be said of the water left'],
-  ['because.no-readings', { between: [121, 131] }, 'somewhere between 121 °C and 131 °C.'],
+  ['because.no-readings', { between: [121, 131] }, 'somewhere in 121-131 °C.'],
   ['change.yield', { more: true }, 'more came out than went in'],
   ['change.yield', { more: false }, 'Scrape slab and hands'],
   [
