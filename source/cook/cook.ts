@@ -93,7 +93,10 @@ export type Cook = {
   readonly pouredAt: number | null;
   readonly boilsSince: number | null;
 
+  /** One for the pot is at hand. */
   readonly thermometer: boolean;
+  /** One for the middle of the mass is: its own, or that of the pot. */
+  readonly middleThermometer: boolean;
   readonly checks: { readonly iceShownCelsius: number | null; readonly boilsShownCelsius: number | null };
   readonly estimate: Estimate;
   readonly lastReading: Reading | null;

@@ -103,7 +103,7 @@ const effects: { readonly [Kind in EventKind]: (cook: Cook, event: Of<Kind>) => 
     const room = { celsius, humidity: event.humidity ?? kitchen.room.humidity };
     return { ...cook, batch: batchOf(recipe, { ...kitchen, room }, { checks: cook.checks }) };
   },
-  'no thermometer': (cook) => ({ ...cook, thermometer: false, doubt: null }),
+  'no thermometer': (cook) => ({ ...cook, thermometer: false, middleThermometer: false, doubt: null }),
   'cold water': (cook, event) => {
     if (cook.pouredAt !== null) return cook;
     const atTest = headline(cook) === 'test' ? cook : moveTo(cook, 'test', event.t);

@@ -153,6 +153,7 @@ const accept = (cook: Cook, reading: Reading, sure: boolean): Cook => {
       leftAlone: remembered(cook.leftAlone, reading, mostLeftAlone),
       readingsTaken: cook.readingsTaken + 1,
       thermometer: true,
+      middleThermometer: true,
       doubt: null,
       boilsSince: cook.boilsSince ?? (boils ? t : null),
       nearSince: cook.nearSince ?? (near ? t : null),

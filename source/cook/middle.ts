@@ -32,7 +32,7 @@ export const afterMiddle = (cook: Cook, event: Extract<CookEvent, { kind: 'readi
   const celsius = fromDial(cook, toCelsius(event.value, event.unit));
   const otherCelsius = fromDial(cook, toCelsius(event.value, event.unit === 'F' ? 'C' : 'F'));
   const reading: Reading = { seq: event.seq, t: event.t, celsius };
-  const measured = { ...cook, thermometer: true };
+  const measured = { ...cook, thermometer: true, middleThermometer: true };
   const because = doubtAbout(cook, celsius, otherCelsius);
   const again = cook.doubt?.of === 'middle' && Math.abs(cook.doubt.celsius - celsius) <= roomSlackKelvin;
   if (because === null || (again && because !== 'out of range'))

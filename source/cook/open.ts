@@ -1,6 +1,7 @@
 import type { Batch } from '../batch/batch.js';
 import { batchOf } from '../batch/batch-of.js';
 import { begin, type Hob, knownPowers } from '../forecast/index.js';
+import { middleThermometerOf } from '../kitchen/air.js';
 import { readingSd } from '../kitchen/correction.js';
 import type { Thermometer } from '../kitchen/kitchen.js';
 import { type PhaseId, phaseIds } from '../recipe/recipe.js';
@@ -90,6 +91,7 @@ export const openCook = (event: Opened): Cook => {
     pouredAt: isBefore('pour', phase) ? event.t : null,
     boilsSince: null,
     thermometer: batch.dial.present,
+    middleThermometer: middleThermometerOf(batch.kitchen) !== null,
     checks: { iceShownCelsius: null, boilsShownCelsius: null },
     estimate: begin(hob),
     lastReading: null,

@@ -47,6 +47,7 @@ const asItIs = (cook: Cook): Cook => ({
   pouredAt: cook.pouredAt,
   boilsSince: cook.boilsSince,
   thermometer: cook.thermometer,
+  middleThermometer: cook.middleThermometer,
   checks: cook.checks,
   estimate: cook.estimate,
   lastReading: cook.lastReading,

@@ -39,6 +39,10 @@ export const thermometerFor = (kitchen: Kitchen, use: 'pot' | 'middle'): Thermom
   kitchen.thermometers.find((one) => one.use === 'both') ??
   null;
 
+/** What goes into the middle of the mass: its own, else that of the pot. */
+export const middleThermometerOf = (kitchen: Kitchen): Thermometer | null =>
+  thermometerFor(kitchen, 'middle') ?? thermometerFor(kitchen, 'pot');
+
 /** Today's readings where there are any, else what the kitchen file has of the thermometer. */
 export const checksOf = (thermometer: Thermometer | null, today: Checks): Checks => ({
   iceShownCelsius: today.iceShownCelsius ?? thermometer?.iceShownCelsius ?? null,

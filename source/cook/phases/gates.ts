@@ -1,4 +1,4 @@
-import { thermometerFor } from '../../kitchen/air.js';
+import { middleThermometerOf } from '../../kitchen/air.js';
 import { handLimitCelsius } from '../../sugar/skin.js';
 import type { Message } from '../../texts/message.js';
 import { message } from '../../texts/message.js';
@@ -78,11 +78,8 @@ export const crumbFrom = (cook: Cook): number => {
 };
 
 /** The middle can be measured: there is a thermometer that goes in, and nobody has said that it is gone. */
-const measures = (cook: Cook): boolean => {
-  const { kitchen } = cook.batch;
-  const own = thermometerFor(kitchen, 'middle') ?? thermometerFor(kitchen, 'pot');
-  return cook.thermometer && own?.kind !== 'infrared';
-};
+const measures = (cook: Cook): boolean =>
+  cook.middleThermometer && middleThermometerOf(cook.batch.kitchen)?.kind !== 'infrared';
 
 /** Hands touch nothing before the middle of the mass has been measured below the limit. */
 export const handsMeasure = step('hands.measure', {
@@ -139,7 +136,7 @@ export const handsPause = step('hands.pause', {
   question: pausePoint('hands.pause'),
   values: ({ cook }) => ({ hands: cook.hands, limitCelsius: handLimit(cook) }),
   items: ({ cook, batch }): readonly Message[] => [
-    cook.middle !== null && cook.thermometer
+    cook.middle !== null && cook.middleThermometer
       ? message('hands.pause.middle', { celsius: cook.middle.celsius, limitCelsius: handLimit(cook) })
       : message('hands.pause.crumb'),
     message('hands.pause.rings'),
