@@ -206,6 +206,77 @@ describe('when the syrup will be there', () => {
   });
 });
 
+describe('when to read next', () => {
+  const asked = (estimate: Estimate, now: number, takeOffCelsius = target.takeOffCelsius) => {
+    const seen = { ...estimate, lastReading: { t: now, celsius: 111 } };
+    const told = project(seen, { ...target, takeOffCelsius }, now, curve, hob);
+    if (told === null) throw new Error('nothing is projected');
+    return told;
+  };
+
+  it('is a quarter of the least time to go, within 20 s and 5 min, a minute while little is known or it is near', () => {
+    const near = asked(boiling, at);
+    // 2 K below the take-off is near: a minute at most.
+    expect(near.nextReadingSeconds).toBeCloseTo(Math.max(20, Math.min(60, near.takeOffSeconds.low / 4)), 6);
+    const weak = {
+      ...boiling,
+      mean: boiling.mean.map((value, row) => (row === logWatts ? Math.log(125) : value)),
+      change: null,
+      covariance: boiling.covariance.map(() => 0),
+    };
+    const far = asked(weak, at, 125);
+    expect(far.takeOffSeconds.low / 4).toBeGreaterThan(300);
+    expect(far.nextReadingSeconds).toBe(300);
+    expect(asked({ ...weak, acceptedReadings: 4 }, at, 125).nextReadingSeconds).toBe(300);
+    expect(asked({ ...weak, acceptedReadings: 3 }, at, 125).nextReadingSeconds).toBe(60);
+    const celsius = path.celsiusAt(numberAt(weak.mean, joulesDone)) + numberAt(weak.mean, curveBias);
+    expect(asked(weak, at, celsius + 7.9).nextReadingSeconds).toBeLessThanOrEqual(60);
+    expect(asked(weak, at, celsius + 8.1).nextReadingSeconds).toBeGreaterThan(60);
+  });
+
+  it('is ten seconds in the last minute, and what was waited already is taken off', () => {
+    const left = asked(boiling, at).takeOffSeconds.typical;
+    expect(asked(boiling, at + left - 59).nextReadingSeconds).toBe(10);
+    expect(asked(boiling, at + left - 62).nextReadingSeconds).toBe(20);
+    const unread = project({ ...boiling, lastReading: null }, target, at, curve, hob);
+    expect(unread?.nextReadingSeconds).toBeCloseTo(asked(boiling, at).nextReadingSeconds, 6);
+    const waited = { ...boiling, lastReading: { t: at - 15, celsius: 111 } };
+    expect(project(waited, target, at, curve, hob)?.nextReadingSeconds).toBeCloseTo(
+      asked(boiling, at).nextReadingSeconds - 15,
+      6,
+    );
+  });
+
+  it('goes with what the pot will climb: what earlier cooks climbed, or the base of this stove', () => {
+    const taught = { ...hob, learnedCarryOverKelvin: 1.1 };
+    expect(project(boiling, target, at, curve, taught)?.carryOverKelvin).toBe(1.1);
+    const told = asked(boiling, at);
+    const bias = numberAt(boiling.mean, curveBias);
+    const { offTheRingKelvin } = carryOver({
+      stove: 'coil',
+      watts: told.watts,
+      celsius: target.takeOffCelsius - bias,
+      curve,
+      otherGrams: hob.otherGrams,
+    });
+    expect(told.carryOverKelvin / offTheRingKelvin).toBeCloseTo(1, 1);
+    // Heat done over the whole to the floor of the window.
+    const whole = path.joulesAt(target.floorCelsius - bias);
+    expect(told.boilShare).toBeCloseTo(numberAt(boiling.mean, joulesDone) / whole, 6);
+  });
+
+  it('is not asked of a pot that gives off more than it gets, nor when it is there of one that takes six hours', () => {
+    const power = (watts: number): Estimate => ({
+      ...boiling,
+      mean: boiling.mean.map((value, row) => (row === logWatts ? Math.log(watts) : value)),
+      change: null,
+    });
+    expect(project(power(5), target, at, curve, hob)).toBeNull();
+    expect(crossing(power(14), target.floorCelsius, at, curve, hob)).toBeNull();
+    expect(crossing(power(800), target.floorCelsius, at, curve, hob)).not.toBeNull();
+  });
+});
+
 describe('what the pot climbs off the ring', () => {
   const asked = { stove: 'coil', watts: 600, celsius: 118, curve } as const;
   const usual = carryOver(asked);
