@@ -122,6 +122,50 @@ describe('a plain cook, step by step', () => {
     expect(play.type('done').step).not.toBe('boil.brush');
   });
 
+  it('has the lid on for two and a half minutes by its timer, once, and not when the syrup is near', () => {
+    const play = new Play({ recipe: 'clear-pull' }).until('boil.lid').type('done');
+    expect(play.step).toBe('boil.lid-off');
+    const put = play.cook.lidOn?.t ?? 0;
+    expect(play.advice.timers).toContainEqual(
+      expect.objectContaining({ id: 'lid', from: put, until: put + 150 }),
+    );
+    // Taking it off by hand is as good as saying so.
+    expect(play.wait(150).type('lid off').step).not.toBe('boil.lid-off');
+    // Put on early, in the dissolving: only the taking off is left.
+    const early = new Play({ recipe: 'clear-pull' }).until('dissolve.stir').type('lid on').until('boil');
+    expect(early.until('boil.lid-off').cook.lidOn?.on).toBe(true);
+    const near = new Play({ recipe: 'clear-pull', from: 'boil' }).reads(30, 112, 122);
+    expect(near.cook.nearSince).not.toBeNull();
+    expect(near.step).not.toBe('boil.lid');
+    // Nobody covers a batch whose wall is brushed, even where a lid lay on it.
+    const brushed = new Play().until('dissolve.stir').type('lid on', 'lid off').until('boil.still');
+    expect(brushed.cook.done['boil.lid']).toBeUndefined();
+  });
+
+  it('washes the wall below 108 °C, or three kelvin above where a batch begins to boil that begins later', () => {
+    const brush = (play: Play) => play.until('boil.brush').advice.say.values as { beforeCelsius: number };
+    const sea = new Play();
+    const { startsCelsius } = sea.cook.batch.boil;
+    expect(brush(sea).beforeCelsius).toBeCloseTo(Math.max(108, startsCelsius + 3), 6);
+    const hill = new Play({ kitchen: hall });
+    expect(hill.cook.batch.boil.startsCelsius + 3).toBeLessThan(108);
+    expect(brush(hill).beforeCelsius).toBe(108);
+    // Thin enough a kelvin below, not at it.
+    const at = (celsius: number): string | null => {
+      const play = new Play({ from: 'boil' }).reads(30, celsius);
+      return play.step === 'boil.start' ? play.type('done').step : play.step;
+    };
+    const limit = brush(new Play()).beforeCelsius;
+    expect(at(Math.ceil(limit) - 1)).toBe('boil.brush');
+    expect(at(Math.ceil(limit) + 1)).not.toBe('boil.brush');
+  });
+
+  it('has the cup ready three kelvin before the pot comes off', () => {
+    const play = new Play({ from: 'boil' }).reads(30, 112).until('boil.still');
+    const { takeOffCelsius } = play.cook;
+    expect(play.advice.next?.values).toMatchObject({ nearCelsius: takeOffCelsius - 3, takeOffCelsius });
+  });
+
   it('does as the stove does at the moment of taking it off: always off the ring', () => {
     for (const stove of ['gas', 'coil', 'glass-ceramic', 'induction'] as const) {
       const play = new Play({ kitchen: { ...seaside, stove }, from: 'boil' }).reads(30, 112).reads(120, 124);
