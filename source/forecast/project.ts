@@ -135,6 +135,14 @@ const nextReading = (estimate: Estimate, takeOff: SecondsAhead, celsiusLeft: num
 const isProjected = ({ acceptedReadings, potOn, heating }: Estimate): boolean =>
   acceptedReadings >= 2 && potOn && heating;
 
+/** Net watts at the estimate's own time once the burner has settled: the same until something happens, whatever time it is. */
+const settledWatts = (estimate: Estimate, hob: Hob, path: Path): number => {
+  const joules = numberAt(estimate.mean, joulesDone);
+  const celsius = syrupCelsius({ joules, coldJoules: joulesToBoil(estimate) }, path);
+  const standing = { ...uncovered(estimate, hob), change: null };
+  return wattsAt(standing, numberAt(estimate.mean, logWatts), estimate.t, celsius, path);
+};
+
 /**
  * Time to the floor of the window, or null: fewer than two accepted readings, no place on the curve found yet, or no
  * net power into the pot. Never negative, never more than six hours. Constant time.
@@ -148,13 +156,13 @@ export const project = (
 ): Forecast | null => {
   if (!isProjected(estimate)) return null;
   const path = pathOf(curve, hob);
+  if (!(settledWatts(estimate, hob, path) > leastWatts)) return null;
   const moment = momentOf(estimate, now);
   const present = carryOn(estimate, moment, path, hob);
   const joules = numberAt(present.mean, joulesDone);
   const celsius = syrupCelsius({ joules, coldJoules: joulesToBoil(present) }, path);
   const standing = uncovered(present, hob);
-  const watts = wattsAt(standing, numberAt(present.mean, logWatts), moment, celsius, path);
-  if (!(watts > leastWatts)) return null;
+  const watts = Math.max(0, wattsAt(standing, numberAt(present.mean, logWatts), moment, celsius, path));
   const from = estimate.lidOn ? present : estimate;
   const since = sinceOf(from, moment);
   const seconds = ahead(knownWaysTo(target.floorCelsius, from, hob, path), since);

@@ -272,6 +272,16 @@ describe('when to read next', () => {
       change: null,
     });
     expect(project(power(5), target, at, curve, hob)).toBeNull();
+    // Told by what the burner will give, not by what has arrived: no forecast comes or goes by time alone.
+    const arriving = { ...boiling, change: { t: at, watts: 0 } };
+    for (const later of [0, 1, 60, 600])
+      expect(project(arriving, target, at + later, curve, hob), `${later}`).not.toBeNull();
+    expect(project(arriving, target, at, curve, hob)?.watts).toBe(0);
+    expect(project(arriving, target, at, curve, hob)?.seconds.typical).toBeGreaterThan(
+      30 + (project({ ...boiling, change: null }, target, at, curve, hob)?.seconds.typical ?? 0),
+    );
+    const glowing = { ...power(5), change: { t: at, watts: 800 } };
+    for (const later of [0, 1, 60, 600]) expect(project(glowing, target, at + later, curve, hob)).toBeNull();
     expect(crossing(power(14), target.floorCelsius, at, curve, hob)).toBeNull();
     expect(crossing(power(800), target.floorCelsius, at, curve, hob)).not.toBeNull();
   });
