@@ -37,13 +37,13 @@ export const root = (matrix: Matrix, size: number): number[] => {
   const lower: number[] = [];
   for (let row = 0; row < size; row++) {
     for (let column = 0; column < size; column++) {
-      let sum = numberAt(matrix, row * size + column);
+      let sum = matrix[row * size + column] as number;
       for (let k = 0; k < Math.min(row, column); k++)
-        sum -= numberAt(lower, row * size + k) * numberAt(lower, column * size + k);
+        sum -= (lower[row * size + k] as number) * (lower[column * size + k] as number);
       if (column > row) lower.push(0);
       else if (row === column) lower.push(Math.sqrt(Math.max(sum, 0)));
       else {
-        const pivot = numberAt(lower, column * size + column);
+        const pivot = lower[column * size + column] as number;
         lower.push(pivot > 1e-12 ? sum / pivot : 0);
       }
     }
