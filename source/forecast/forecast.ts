@@ -61,7 +61,7 @@ export type Forecast = {
   readonly takeOffSeconds: SecondsAhead;
   /** Heat since the boil began over the whole to the floor, 0-1. */
   readonly boilShare: number;
-  /** Net power into the batch at this moment; 0 where a burner just turned on has not arrived. */
+  /** Net power into the batch at this moment; 1 W at least, where a burner just turned on has not arrived. */
   readonly watts: number;
   /** What the pot's own heat adds after the take-off. */
   readonly carryOverKelvin: number;

@@ -162,7 +162,10 @@ export const project = (
   const joules = numberAt(present.mean, joulesDone);
   const celsius = syrupCelsius({ joules, coldJoules: joulesToBoil(present) }, path);
   const standing = uncovered(present, hob);
-  const watts = Math.max(0, wattsAt(standing, numberAt(present.mean, logWatts), moment, celsius, path));
+  const watts = Math.max(
+    leastWatts,
+    wattsAt(standing, numberAt(present.mean, logWatts), moment, celsius, path),
+  );
   const from = estimate.lidOn ? present : estimate;
   const since = sinceOf(from, moment);
   const seconds = ahead(knownWaysTo(target.floorCelsius, from, hob, path), since);

@@ -276,7 +276,7 @@ describe('when to read next', () => {
     const arriving = { ...boiling, change: { t: at, watts: 0 } };
     for (const later of [0, 1, 60, 600])
       expect(project(arriving, target, at + later, curve, hob), `${later}`).not.toBeNull();
-    expect(project(arriving, target, at, curve, hob)?.watts).toBe(0);
+    expect(project(arriving, target, at, curve, hob)?.watts).toBe(1);
     expect(project(arriving, target, at, curve, hob)?.seconds.typical).toBeGreaterThan(
       30 + (project({ ...boiling, change: null }, target, at, curve, hob)?.seconds.typical ?? 0),
     );

@@ -67,7 +67,7 @@ describe('whatever is told, in whatever order', () => {
             }
             expect(ahead.boilShare).toBeGreaterThanOrEqual(0);
             expect(ahead.boilShare).toBeLessThanOrEqual(1);
-            expect(ahead.watts).toBeGreaterThanOrEqual(0);
+            expect(ahead.watts).toBeGreaterThan(0);
             expect(ahead.nextReadingSeconds).toBeGreaterThanOrEqual(0);
             expect(ahead.nextReadingSeconds).toBeLessThanOrEqual(300);
             expect(ahead.carryOverKelvin).toBeGreaterThanOrEqual(0);
