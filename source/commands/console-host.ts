@@ -58,16 +58,28 @@ export const consoleHost = ({ quiet, terminal: settings, language }: ConsoleHost
       if (opened === null && (await isDoneSoon(work))) return work;
       return (await terminal()).wait({ say: message('wait.disk'), printer }, work);
     },
-    goOn: async (cook, seconds) => {
+    goOn: async (cook, seconds, others) => {
       const phase = words({ id: `phase.${headline(cook)}` as TextId }, printer);
       const chosen = await choose(
         message('choice.unfinished', { recipe: cook.batch.recipe.name, seconds, phase }),
         [
           { key: 'g', word: 'go on', text: message('choice.go-on') },
-          { key: 'n', word: 'new', text: message('choice.new') },
+          {
+            key: 'n',
+            word: 'new',
+            text: others > 0 ? message('choice.next', { others }) : message('choice.new'),
+          },
         ],
       );
       return typeof chosen === 'string' ? chosen === 'go on' : chosen;
+    },
+    beginAnother: async (why) => {
+      const chosen = await choose(why, [
+        { key: 'l', word: 'leave', text: message('choice.leave') },
+        { key: 'n', word: 'new', text: message('choice.new') },
+      ]);
+      if (typeof chosen !== 'string') return chosen;
+      return chosen === 'new' ? null : { left: 1 };
     },
     askKitchen: async () => {
       const asked = await (await terminal()).ask({

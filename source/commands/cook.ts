@@ -6,7 +6,7 @@ import { sweepLeftovers } from '../files/sweep.js';
 import { cannotTail } from '../files/tail.js';
 import { readProblem, troubleOf } from '../files/trouble.js';
 import { writeWhole } from '../files/write.js';
-import { journalPath, newCookId, unfinishedCook } from '../journal/list.js';
+import { journalPath, newCookId, unfinishedCooks } from '../journal/list.js';
 import type { Kitchen } from '../kitchen/kitchen.js';
 import { kitchenToYaml } from '../kitchen/write.js';
 import type { Feed } from '../session/feed.js';
@@ -44,16 +44,23 @@ const hostFor = async (given: Readonly<Record<string, unknown>>, world: World): 
   return consoleHost({ quiet: flag(given.quiet), terminal, language: world.language });
 };
 
-/** The unfinished cook, if there is one and it is wanted. */
+/** The unfinished cook that is wanted, if there is one; whoever finds only what cannot be taken up decides. */
 const resume = async (host: Host, folder: string): Promise<Started | Left | null> => {
-  const unfinished = await host.waitFor(unfinishedCook(folder, { isOver }));
-  if (unfinished === null) return null;
-  const started = await host.waitFor(startKept(unfinished.path, null, machineClock));
-  if ('problem' in started) return host.tell(started.problem);
-  const wanted = await host.goOn(started.session.cook, started.resumedAfter?.seconds ?? 0);
-  if (wanted === true) return started;
-  await started.session.close();
-  return wanted === false ? null : wanted;
+  const unfinished = await host.waitFor(unfinishedCooks(folder, { isOver, now: machineClock.wall() }));
+  let refused: Message | null = null;
+  for (const [index, { path }] of unfinished.entries()) {
+    const started = await host.waitFor(startKept(path, null, machineClock));
+    if ('problem' in started) {
+      refused ??= started.problem;
+      continue;
+    }
+    const others = unfinished.length - index - 1;
+    const wanted = await host.goOn(started.session.cook, started.resumedAfter?.seconds ?? 0, others);
+    if (wanted === true) return started;
+    await started.session.close();
+    if (wanted !== false) return wanted;
+  }
+  return refused === null ? null : host.beginAnother(refused);
 };
 
 const firstKitchen = async (host: Host, world: World): Promise<Kitchen | Left | null> => {

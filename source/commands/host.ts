@@ -13,8 +13,10 @@ export type Host = {
   tell(said: Message): Promise<Left | null>;
   /** The outcome of something that may take long: a slow disk. */
   waitFor<Result>(work: Promise<Result>): Promise<Result>;
-  /** An unfinished cook is offered first. */
-  goOn(cook: Cook, seconds: number): Promise<boolean | Left>;
+  /** An unfinished cook is offered first; false: not this one, and so many others are offered after it. */
+  goOn(cook: Cook, seconds: number, others: number): Promise<boolean | Left>;
+  /** The unfinished cook cannot be taken up, and why: another is begun beside it only if that is wanted. */
+  beginAnother(why: Message): Promise<null | Left>;
   /** At most three questions, each with a default; null where nobody can be asked. */
   askKitchen(): Promise<Kitchen | Left | null>;
   /** Lead until the person leaves, with a feed beside the keyboard or none; both are closed by the caller. The exit code. */

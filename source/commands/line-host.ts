@@ -36,10 +36,16 @@ export const lineHost = (world: World): Host => {
       return null;
     },
     waitFor: (work) => work,
-    goOn: async (cook, seconds) => {
+    goOn: async (cook, seconds, others) => {
       const phase = words({ id: `phase.${headline(cook)}` as TextId }, plainIn(world));
       say(message('line.unfinished', { recipe: cook.batch.recipe.name, seconds, phase }));
+      if (others > 0) say(message('line.others', { others }));
       return !/^n/i.test(await answer());
+    },
+    beginAnother: async (why) => {
+      say(why);
+      say(message('line.begin-another'));
+      return /^[yj]/i.test(await answer()) ? null : { left: 1 };
     },
     askKitchen: async () => {
       if (!prompts) return null;

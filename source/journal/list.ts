@@ -17,6 +17,8 @@ export type CookSummary = {
   readonly recipeName: string | null;
   readonly isRehearsal: boolean;
   readonly isOver: boolean;
+  /** Something has happened after it was opened. */
+  readonly hasBegun: boolean;
 };
 
 export type ListOptions = {
@@ -81,6 +83,7 @@ const summarise = async (id: string, path: string, options: ListOptions): Promis
     recipeName: recipeNameOf(opened),
     isRehearsal: typeof field(opened, 'seed') === 'number',
     isOver: options.isOver(entries),
+    hasBegun: entries.length > 1,
   };
 };
 
@@ -109,8 +112,25 @@ export const listCooks = async (folder: string, options: ListOptions): Promise<r
   return cooks;
 };
 
-/** The newest cook that is not over and can be resumed (its first event is there), rehearsals left out; or null. */
-export const unfinishedCook = async (folder: string, options: ListOptions): Promise<CookSummary | null> => {
-  const cooks = await listCooks(folder, { most: 20, ...options });
-  return cooks.find((cook) => !cook.isOver && !cook.isRehearsal && cook.opened !== null) ?? null;
+/** Beside the last one, a cook left within this is still worth asking for, milliseconds: the day of a demonstration. */
+const sameDayMilliseconds = 12 * 3600 * 1000;
+
+/**
+ * The cooks that are not over and can be resumed (the first event is there), rehearsals left out: what somebody may
+ * mean by going on. First the one that was last at work; of the others those of the last 12 hours, at most two. One in
+ * which nothing has happened yet hides none in which something has.
+ */
+export const unfinishedCooks = async (
+  folder: string,
+  { now, ...options }: ListOptions & { /** Wall clock, milliseconds. */ readonly now: number },
+): Promise<readonly CookSummary[]> => {
+  const cooks = (await listCooks(folder, { most: 20, ...options }))
+    .filter((cook) => !cook.isOver && !cook.isRehearsal && cook.opened !== null)
+    .sort((a, b) => Number(b.hasBegun) - Number(a.hasBegun) || b.lastAt.localeCompare(a.lastAt));
+  const [last, ...others] = cooks;
+  if (last === undefined) return [];
+  const recent = others.filter(
+    ({ hasBegun, lastAt }) => hasBegun && Math.abs(now - Date.parse(lastAt)) < sameDayMilliseconds,
+  );
+  return [last, ...recent.slice(0, 2)];
 };

@@ -1,4 +1,6 @@
+import { escapeForTerminal } from '../units/escape.js';
 import type { Printer, TemperatureUnit } from '../units/printer.js';
+import { wallDate } from '../units/wall-clock.js';
 
 /** Measures that are written the same in every language, beside those of the printer. */
 
@@ -27,3 +29,7 @@ export const percentInBrackets = ([low, high]: readonly [number, number], printe
   const [from, to] = [printer.percent(low), printer.percent(high)];
   return from === to ? '' : ` (${from.replace(/\s*%$/, '')}-${to})`;
 };
+
+/** An ISO instant from a file, as this person reads dates; what is none is shown as it was found. */
+export const momentOf = (iso: string, { twelveHours }: Printer): string =>
+  wallDate(iso, twelveHours) ?? escapeForTerminal(iso);

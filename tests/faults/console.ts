@@ -81,10 +81,15 @@ export class ConsoleInAShell extends CookAtTheScreen {
     return withoutSize(execFileSync('stty', ['-a', '-F', terminal], { encoding: 'utf8' }));
   }
 
-  get journal(): string {
+  /** Of all cooks in its home, the oldest first. */
+  get journals(): readonly string[] {
     const folder = join(this.home, 'cooks');
     const names = existsSync(folder) ? readdirSync(folder).filter((name) => name.endsWith('.jsonl')) : [];
-    return join(folder, names.sort().at(-1) ?? 'none');
+    return names.sort().map((name) => join(folder, name));
+  }
+
+  get journal(): string {
+    return this.journals.at(-1) ?? join(this.home, 'cooks', 'none');
   }
 
   get entries() {

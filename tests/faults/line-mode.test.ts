@@ -26,10 +26,10 @@ afterEach(() => {
   }
 });
 
-const journalIn = (home: string): string => {
-  const [file = 'none'] = readdirSync(join(home, 'cooks')).filter((name) => name.endsWith('.jsonl'));
-  return join(home, 'cooks', file);
-};
+const journalsIn = (home: string): readonly string[] =>
+  readdirSync(join(home, 'cooks')).filter((name) => name.endsWith('.jsonl'));
+
+const journalIn = (home: string): string => join(home, 'cooks', journalsIn(home)[0] ?? 'none');
 
 /** The first step and the prompt behind it. */
 const ready = /Set everything out.*> $/;
@@ -219,11 +219,37 @@ describe('two consoles on one cook', () => {
     utimesSync(lock, new Date('2020-01-01'), new Date('2020-01-01'));
     const second = cooks(home);
     await second.sees(new RegExp(`process ${first.pid}`));
-    second.kill('SIGKILL');
-    await second.ended;
+    // It begins no cook beside that one of its own accord.
+    await second.types('', /$/);
+    expect(await second.ended).toBe(1);
+    expect(journalsIn(home)).toHaveLength(1);
     first.kill('SIGCONT');
     await first.types('note still mine', /> $/);
     expect(entriesOf(journalIn(home)).at(-1)).toMatchObject({ text: 'still mine' });
+  });
+
+  it('two cooks left on one day are both offered, the one that was last at work first', async () => {
+    const home = scratch();
+    const first = cooks(home, ['hill-hall-ginger-pull', ...hall]);
+    await first.sees(ready);
+    await first.types('note mine', /> $/);
+    const second = cooks(home);
+    await second.sees('Begin another cook beside it?');
+    await second.types('yes', ready);
+    await second.types('note beside it', /> $/);
+    await first.types('note the last word', /> $/);
+    for (const cook of [first, second]) {
+      cook.kill('SIGKILL');
+      await cook.ended;
+    }
+    const third = cooks(home);
+    await third.sees(/Go on with it\?.* 1 other is offered.* > $/);
+    await third.types('no', /Go on with it\? yes or no \(Enter: yes\)\. > $/);
+    await third.types('yes', /Going on.*> $/);
+    await third.types('note found again', /> $/);
+    const last = journalsIn(home).map((name) => entriesOf(join(home, 'cooks', name)).map(({ text }) => text));
+    expect(last).toContainEqual([undefined, 'mine', 'the last word']);
+    expect(last).toContainEqual([undefined, 'beside it', 'found again']);
   });
 
   it('a lock that names nobody holds nothing', async () => {

@@ -2,7 +2,7 @@ import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Entry } from '../../source/journal/line.js';
-import { journalPath, listCooks, newCookId, unfinishedCook } from '../../source/journal/list.js';
+import { journalPath, listCooks, newCookId, unfinishedCooks } from '../../source/journal/list.js';
 import { bytesOf, event, opened, sample, scratch } from './sample.js';
 
 const isOver = (entries: readonly Entry[]): boolean => entries.at(-1)?.kind === 'stop';
@@ -18,6 +18,19 @@ const bytes = {
   going: bytesOf(sample),
   rehearsal: bytesOf([{ ...opened, seed: 7 }, event(2)]),
   headless: bytesOf(sample.slice(1)),
+};
+
+/** A cook whose last event was at this time of one day. */
+const leftAt = (time: string): Uint8Array =>
+  bytesOf([opened, event(2, 'note', { at: `2026-12-06T${time}:00.000Z` })]);
+
+/** What is offered at this time of that day. */
+const offered = async (
+  files: Readonly<Record<string, Uint8Array>>,
+  time = '12:00',
+): Promise<readonly string[]> => {
+  const now = Date.parse(`2026-12-06T${time}:00.000Z`);
+  return (await unfinishedCooks(folderWith(files), { isOver, now })).map(({ id }) => id);
 };
 
 describe('the cooks in the data folder', () => {
@@ -58,8 +71,25 @@ describe('the cooks in the data folder', () => {
       'c.jsonl': bytes.rehearsal,
       'd.jsonl': bytes.headless,
     };
-    expect((await unfinishedCook(folderWith(files), { isOver }))?.id).toBe('a');
-    expect(await unfinishedCook(folderWith({ 'b.jsonl': bytes.over }), { isOver })).toBeNull();
+    expect(await offered(files)).toEqual(['a']);
+    expect(await offered({ 'b.jsonl': bytes.over })).toEqual([]);
+    expect(await unfinishedCooks(join(scratch(), 'nowhere'), { isOver, now: 0 })).toEqual([]);
+  });
+
+  it('offers first the cook that was last at work, however late another was opened beside it', async () => {
+    const files = {
+      'a.jsonl': leftAt('16:30'),
+      'b.jsonl': leftAt('16:20'),
+      'c.jsonl': bytesOf([opened]),
+      'd.jsonl': leftAt('10:00'),
+    };
+    // Another that is unfinished too is asked for on its day; one that only was opened hides none with a cook in it.
+    expect(await offered(files, '17:00')).toEqual(['a', 'b', 'd']);
+    expect(await offered(files, '23:00')).toEqual(['a', 'b']);
+    expect(await offered({ 'c.jsonl': bytesOf([opened]) }, '17:00')).toEqual(['c']);
+    const { 'a.jsonl': a, 'b.jsonl': b, 'd.jsonl': d } = files;
+    const four = { 'a.jsonl': a, 'b.jsonl': b, 'd.jsonl': d, 'e.jsonl': leftAt('16:10') };
+    expect(await offered(four, '17:00')).toEqual(['a', 'b', 'e']);
   });
 
   it('reads the two ends of a long journal only, and still knows how it began and ended', async () => {

@@ -44,6 +44,8 @@ export const deCommands = {
     'Wer die Aufsicht hat, die örtlichen Regeln für Küchen und Kinder, das Lebensmittelrecht und ausgebildete Erste Hilfe gehen allem vor, was dieses Programm sagt.',
   'line.unfinished': (v, p) =>
     `Ein offener Kochgang: ${escapeForTerminal(v.recipe)}, bei ${v.phase}, vor ${p.time(v.seconds)} verlassen. Damit weiter? yes (ja) oder no (nein) (Enter: yes).`,
+  'line.others': (v, p) => `Bei no (nein) ${p.count(v.others, 'weiterer wird', 'weitere werden')} angeboten.`,
+  'line.begin-another': 'Daneben einen neuen Kochgang beginnen? yes (ja) oder no (nein) (Enter: no).',
   'line.ask-default': 'Enter nimmt die Vorgabe.',
   'line.resumed': (v) => `Weiter mit ${escapeForTerminal(v.recipe)}.`,
   'line.left': 'Verlassen. Der Stand bleibt erhalten; starte wieder, um dort weiterzumachen.',

@@ -65,7 +65,7 @@ export const helpPages = {
                      nichts dreht sich
     --screen-reader  kein Bild: Neues wird angehängt, in der Folge, in der es
                      gesprochen wird
-    --new            den offenen Kochgang nicht anbieten
+    --new            die offenen Kochgänge nicht anbieten
 
   Wer die Aufsicht hat, die örtlichen Regeln für Küchen und Kinder, das
   Lebensmittelrecht und ausgebildete Erste Hilfe gehen allem vor, was dieses

@@ -1,7 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { problemTexts } from '../en/problems.js';
 import type { FileTrouble } from '../file-trouble.js';
-import { bytesInWords } from '../measures.js';
+import { bytesInWords, momentOf } from '../measures.js';
 import type { Translated } from '../texts.js';
 import { deKitchenProblems } from './kitchens.js';
 import { deFiles, deRecipeProblems } from './recipes.js';
@@ -60,10 +60,10 @@ export const deProblems = {
     `${escapeForTerminal(path)} ließ sich nicht schreiben: ${troubleWords[trouble](code)}. ${writeAdvice[trouble] ?? 'Nenn einen anderen Ort dafür.'}`,
   'journal.notSaved': ({ path, trouble, code }) =>
     `NICHTS WIRD GESPEICHERT: ${troubleWords[trouble](code)} (${escapeForTerminal(path)}). Es geht weiter; was geschieht, wird behalten und gespeichert, sobald es geht. ${writeAdvice[trouble] ?? 'Lass das Programm laufen.'}`,
-  'journal.heldElsewhere': ({ pid, host, since, sameHost }) =>
+  'journal.heldElsewhere': ({ pid, host, since, sameHost }, p) =>
     sameHost
-      ? `Dieser Kochgang ist in einer anderen Konsole offen: Prozess ${pid} auf diesem Rechner, seit ${escapeForTerminal(since)}. Mach dort weiter, oder schließ sie zuerst.`
-      : `Dieser Kochgang ist auf einem anderen Rechner offen: Prozess ${pid} auf ${escapeForTerminal(host)}, seit ${escapeForTerminal(since)}. Schließ ihn dort. Gibt es jenen Rechner nicht mehr, lösch die Datei neben dem Protokoll, die auf .lock endet.`,
+      ? `Dieser Kochgang ist in einer anderen Konsole offen: Prozess ${pid} auf diesem Rechner, seit ${momentOf(since, p)}. Mach dort weiter, oder schließ sie zuerst; „kettlehand watch“ sieht von hier aus zu.`
+      : `Dieser Kochgang ist auf einem anderen Rechner offen: Prozess ${pid} auf ${escapeForTerminal(host)}, seit ${momentOf(since, p)}. Schließ ihn dort. Gibt es jenen Rechner nicht mehr, lösch die Datei neben dem Protokoll, die auf .lock endet.`,
   'journal.notAJournal': ({ path }) =>
     `${escapeForTerminal(path)} enthält etwas anderes als das Protokoll eines Kochgangs, deshalb wurde nichts hineingeschrieben. Nenn eine neue Datei.`,
   'journal.tooLong': ({ kind, maxBytes }) =>

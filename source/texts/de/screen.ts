@@ -157,6 +157,8 @@ export const deScreen = {
   'choice.unfinished': (v, p) =>
     `Ein offener Kochgang: ${shown(v.recipe)}, bei ${v.phase}, vor ${p.time(v.seconds)} verlassen.`,
   'choice.go-on': 'Damit weiter.',
+  'choice.next': (v, p) => `Den nicht; ${p.count(v.others, 'anderer ist', 'andere sind')} auch noch offen.`,
+  'choice.leave': 'Verlassen.',
   'choice.new': 'Neu beginnen; der andere bleibt erhalten.',
   'choice.keys': 'ein Buchstabe, oder Enter für das erste',
 } as const satisfies Translated<typeof screenTexts>;

@@ -49,6 +49,9 @@ export const commandTexts = {
     'The person in charge, local rules for kitchens and children, food law and trained first aid come before anything this program says.',
   'line.unfinished': (v: { recipe: string; seconds: number; phase: string }, p: Printer) =>
     `An unfinished cook: ${escapeForTerminal(v.recipe)}, at ${v.phase}, left ${p.time(v.seconds)} ago. Go on with it? yes or no (Enter: yes).`,
+  'line.others': (v: { others: number }, p: Printer) =>
+    `After no, ${p.count(v.others, 'other is', 'others are')} offered.`,
+  'line.begin-another': 'Begin another cook beside it? yes or no (Enter: no).',
   'line.ask-default': 'Enter takes the default.',
   'line.resumed': (v: { recipe: string }) => `Going on with ${escapeForTerminal(v.recipe)}.`,
   'line.left': 'Left. The cook is kept; start again to go on where it stood.',

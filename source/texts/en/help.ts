@@ -60,7 +60,7 @@ export const helpPages = {
                      turns
     --screen-reader  no picture: what is new is appended, in the order in which
                      it is spoken
-    --new            do not offer the unfinished cook
+    --new            do not offer the unfinished ones
 
   The person in charge, local rules for kitchens and children, food law and
   trained first aid come before anything this program says.

@@ -1,6 +1,7 @@
 import { escapeForTerminal } from '../../units/escape.js';
+import type { Printer } from '../../units/printer.js';
 import type { FileTrouble } from '../file-trouble.js';
-import { bytesInWords } from '../measures.js';
+import { bytesInWords, momentOf } from '../measures.js';
 import { kitchenProblemTexts } from './kitchens.js';
 import { fileTexts, recipeProblemTexts } from './recipes.js';
 import { unitTexts } from './units.js';
@@ -60,20 +61,13 @@ export const problemTexts = {
     `${escapeForTerminal(path)} could not be written: ${troubleWords[trouble](code)}. ${writeAdvice[trouble] ?? 'Name another place for it.'}`,
   'journal.notSaved': ({ path, trouble, code }: TroubleAt) =>
     `NOTHING IS BEING SAVED: ${troubleWords[trouble](code)} (${escapeForTerminal(path)}). The cook goes on; what happens is kept and saved as soon as it can be. ${writeAdvice[trouble] ?? 'Leave the program running.'}`,
-  'journal.heldElsewhere': ({
-    pid,
-    host,
-    since,
-    sameHost,
-  }: {
-    pid: number;
-    host: string;
-    since: string;
-    sameHost: boolean;
-  }) =>
+  'journal.heldElsewhere': (
+    { pid, host, since, sameHost }: { pid: number; host: string; since: string; sameHost: boolean },
+    p: Printer,
+  ) =>
     sameHost
-      ? `This cook is open in another console: process ${pid} on this machine, since ${escapeForTerminal(since)}. Go on there, or close it first.`
-      : `This cook is open on another machine: process ${pid} on ${escapeForTerminal(host)}, since ${escapeForTerminal(since)}. Close it there. If that machine is gone for good, delete the file that ends in .lock beside the journal.`,
+      ? `This cook is open in another console: process ${pid} on this machine, since ${momentOf(since, p)}. Go on there, or close it first; "kettlehand watch" looks on from here.`
+      : `This cook is open on another machine: process ${pid} on ${escapeForTerminal(host)}, since ${momentOf(since, p)}. Close it there. If that machine is gone for good, delete the file that ends in .lock beside the journal.`,
   'journal.notAJournal': ({ path }: { path: string }) =>
     `${escapeForTerminal(path)} holds something else than a cook's journal, so nothing was written to it. Name a new file.`,
   'journal.tooLong': ({ kind, maxBytes }: { kind: string; maxBytes: number }) =>

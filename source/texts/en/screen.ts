@@ -159,6 +159,9 @@ export const screenTexts = {
   'choice.unfinished': (v: { recipe: string; seconds: number; phase: string }, p: Printer) =>
     `An unfinished cook: ${shown(v.recipe)}, at ${v.phase}, left ${p.time(v.seconds)} ago.`,
   'choice.go-on': 'Go on with it.',
+  'choice.next': (v: { others: number }, p: Printer) =>
+    `Not that one; ${p.count(v.others, 'other is', 'others are')} unfinished too.`,
+  'choice.leave': 'Leave.',
   'choice.new': 'Begin a new cook; the other is kept.',
   'choice.keys': 'one letter, or Enter for the first',
 } as const;

@@ -81,6 +81,7 @@ export const consoleValues = {
     ],
   },
   'questions.count': { number: [1, 2], of: [3] },
+  'choice.next': { others: [1, 2] },
   'choice.unfinished': { recipe: names, seconds: [95, 4200], phase: ['boil'] },
   'command.unknown': { found: typed, nearest: [null, 'plan'], names: [['plan', 'cook']] },
   'command.unknown-option': {
@@ -104,6 +105,7 @@ export const consoleValues = {
   'command.journal-other': { path: paths },
   'line.opened': { recipe: names },
   'line.unfinished': { recipe: names, seconds: [95, 4200], phase: ['boil'] },
+  'line.others': { others: [1, 2] },
   'line.resumed': { recipe: names },
   'line.help': { words: [['done', 'hard ball']] },
   'lines.from': { phase: ['boil'] },

@@ -40,7 +40,7 @@ export const fileValues = {
   'journal.heldElsewhere': {
     pid: [4711],
     host: ['kitchen-2', 'x\u001bc\u0007'],
-    since: ['2026-11-28 14:05'],
+    since: ['2026-11-28T13:05:00.000Z', 'x\u001bc\u0007'],
     sameHost: [false, true],
   },
   'journal.notAJournal': { path: paths },
