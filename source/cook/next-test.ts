@@ -1,4 +1,4 @@
-import type { Cook } from './cook.js';
+import type { ColdWaterTest, Cook } from './cook.js';
 import { expectedBoilSeconds } from './expected.js';
 
 /** Without a thermometer the next test is due by what the last one felt like; seconds. Our judgement. */
@@ -14,11 +14,17 @@ const untilNextTest: Readonly<Record<string, number>> = {
 const longerEachTime = 0.5;
 const longest = 2.5;
 
+/** How long to boil after a test before the next one, by what it felt like, seconds. */
+export const secondsToNextTest = ({
+  outcome,
+  noFirmer,
+}: Pick<ColdWaterTest, 'outcome' | 'noFirmer'>): number =>
+  (untilNextTest[outcome] ?? 60) * Math.min(longest, 1 + longerEachTime * noFirmer);
+
 export const nextTestDue = (cook: Cook): number => {
   const last = cook.lastTest;
   const boilFrom = cook.enteredAt.boil ?? cook.t;
   if (last === null) return boilFrom + expectedBoilSeconds(cook.batch) / 2;
   const backOn = cook.potOn?.on ? cook.potOn.t : last.t;
-  const patience = Math.min(longest, 1 + longerEachTime * last.noFirmer);
-  return Math.max(last.t, backOn) + (untilNextTest[last.outcome] ?? 60) * patience;
+  return Math.max(last.t, backOn) + secondsToNextTest(last);
 };

@@ -63,11 +63,22 @@ type QuestionsProps = Asking & {
 type Progress = {
   readonly index: number;
   readonly typed: string;
+  /** What was typed was not taken: it stands there to be read or corrected, and gives way to what is typed next. */
+  readonly refused: boolean;
+  /** Stays in sight until an answer is taken. */
   readonly problem: Message | null;
   readonly answers: FirstRunAnswers;
 };
 
 const withoutLast = (text: string): string => [...text].slice(0, -1).join('');
+
+const first: Progress = { index: 0, typed: '', refused: false, problem: null, answers: {} };
+
+const withMore = (state: Progress, text: string): Progress => ({
+  ...state,
+  typed: ((state.refused ? '' : state.typed) + text).slice(0, 60),
+  refused: false,
+});
 
 /** One key further. Pure, so that a burst of keys loses none. */
 const answer = (
@@ -76,15 +87,14 @@ const answer = (
   state: Progress,
   key: Key,
 ): Progress => {
-  if (key.kind === 'char') return { ...state, typed: (state.typed + key.char).slice(0, 60), problem: null };
-  if (key.kind === 'backspace') return { ...state, typed: withoutLast(state.typed), problem: null };
+  if (key.kind === 'char') return withMore(state, key.char);
+  if (key.kind === 'backspace') return { ...state, typed: withoutLast(state.typed), refused: false };
   if (key.kind !== 'enter') return state;
   const found = problem(question.id, state.typed);
-  if (found !== null) return { ...state, problem: found };
+  if (found !== null) return { ...state, refused: true, problem: found };
   return {
+    ...first,
     index: state.index + 1,
-    typed: '',
-    problem: null,
     answers: { ...state.answers, [question.id]: state.typed },
   };
 };
@@ -95,9 +105,7 @@ export const QuestionsScreen = ({ asked, style, size, onAnswered, onLeave }: Que
   const at = size ?? window;
   const width = Math.min(widest, at.columns - 2);
   // Keys of one chunk arrive before the next render: the latest state is kept beside the rendered one.
-  const [latest] = useState<{ state: Progress }>({
-    state: { index: 0, typed: '', problem: null, answers: {} },
-  });
+  const [latest] = useState({ state: first });
   const [state, setState] = useState(latest.state);
   const put = (next: Progress): void => {
     latest.state = next;
@@ -110,7 +118,7 @@ export const QuestionsScreen = ({ asked, style, size, onAnswered, onLeave }: Que
       if (pressed.kind === 'interrupt') onLeave();
       else if (question !== undefined) put(answer(asked, question, latest.state, pressed));
     },
-    paste: (text) => put({ ...latest.state, typed: (latest.state.typed + text).slice(0, 60) }),
+    paste: (text) => put(withMore(latest.state, text)),
   });
   const question: FirstRunQuestion | undefined = asked.questions[state.index];
   const say = (said: Message): string => spoken(said, asked.printer, style);
@@ -133,10 +141,8 @@ export const QuestionsScreen = ({ asked, style, size, onAnswered, onLeave }: Que
           blank,
           [span('> ', 'faint'), span(`${typed}${cursor}`, 'entry')],
           blank,
-          ...wrap(
-            [span(say(state.problem ?? question.skip), state.problem === null ? 'faint' : 'caution')],
-            width,
-          ),
+          ...(state.problem === null ? [] : wrap([span(say(state.problem), 'caution')], width)),
+          ...wrap([span(say(question.skip), 'faint')], width),
           blank,
           [span(say(message('questions.keys')), 'faint')],
         ];

@@ -52,6 +52,7 @@ export const sceneOfStep: Readonly<Record<string, SceneId>> = {
   'test.off': 'off',
   'test.drop': 'drop',
   'test.back': 'back',
+  'test.back-far': 'back',
   'flavour.off': 'off',
   'flavour.sink': 'sink',
   'flavour.add': 'flavour',

@@ -20,6 +20,29 @@ describe('by cold water alone', () => {
     expect(play.step).toBe('test.back');
   });
 
+  it('far from the mark it goes back on medium heat, and the time that is said is the time that is counted', () => {
+    const play = blind().type('pot off', 'thread');
+    expect(play.step).toBe('test.back-far');
+    expect(play.say).toBe(
+      'Far from it yet: thread. Pot back on, medium heat, and test again in about 3 min.',
+    );
+    play.type('done');
+    expect(nextTestDue(play.cook) - play.t).toBe(180);
+    // One stage below, a minute decides: low heat.
+    play.wait(180).type('pot off', 'firm ball');
+    expect(play.step).toBe('test.back');
+    expect(play.say).toMatch(/low heat, and test again in about 75 s/);
+  });
+
+  it('fingers that feel it far off say nothing of more heat where the dial stands near the mark', () => {
+    const near = new Play({ from: 'boil' }).reads(60, 108, 112, 116, 118, 119.5).type('pot off', 'soft ball');
+    expect(near.step).toBe('test.back');
+    const far = new Play({ from: 'boil' }).reads(60, 104, 106, 108).type('pot off', 'thread');
+    expect(far.say).toMatch(
+      /^Far from it yet: thread\. Pot back on, medium heat, to \d+ °C, then test again\.$/,
+    );
+  });
+
   it('with a thermometer that was read nobody is asked twice', () => {
     const play = new Play({ from: 'boil' }).reads(60, 108, 112, 116, 118).type('pot off', 'hard ball');
     expect(play.say).not.toContain('One more drop');

@@ -20,8 +20,13 @@ const known = (id: string): Step => {
 
 describe('where a cook goes on', () => {
   it('a syrup that fell short goes back to the boil, whoever calls the step done', () => {
-    const { cook, t } = new Play().until('boil.still').type('soft ball');
-    expect(settle({ ...cook, done: { ...cook.done, 'test.back': t } }, t).candy).toEqual({ boil: 1 });
+    for (const [outcome, back] of [
+      ['firm ball', 'test.back'],
+      ['soft ball', 'test.back-far'],
+    ] as const) {
+      const { cook, t } = new Play().until('boil.still').type(outcome);
+      expect(settle({ ...cook, done: { ...cook.done, [back]: t } }, t).candy).toEqual({ boil: 1 });
+    }
   });
 
   it('given up stays given up, also when somebody goes back to the washing-up', () => {

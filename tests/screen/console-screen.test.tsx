@@ -115,6 +115,20 @@ describe('the questions of a first run', () => {
     expect(answers).toBeUndefined();
     expect(frames.at(-1)).toMatch(/> up high/);
     expect(frames.at(-1)).toMatch(/1 of 3/);
+    // What Enter alone means is still said: this person is further from knowing it than before.
+    expect(frames.at(-1)).toMatch(/neither an altitude/);
+    expect(frames.at(-1)).toMatch(/Enter: not known/);
+  });
+
+  it('put the next try in the place of what was not taken, and backspace corrects it instead', async () => {
+    const again = await ask(['up high', enter, '1450 ', 'm', enter]);
+    expect(again.frames.at(-3)).toMatch(/> 1450 ▌/);
+    expect(again.frames.at(-3)).toMatch(/neither an altitude/);
+    expect(again.frames.at(-1)).toMatch(/2 of 3/);
+    expect(again.frames.at(-1)).not.toMatch(/neither an altitude/);
+    const corrected = await ask(['1450 mm', enter, '\u007f', enter]);
+    expect(corrected.frames.at(-2)).toMatch(/> 1450 m▌/);
+    expect(corrected.frames.at(-1)).toMatch(/2 of 3/);
   });
 
   it('are left by Ctrl+C', async () => {

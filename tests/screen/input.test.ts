@@ -141,6 +141,15 @@ describe('a hand laid on the keyboard', () => {
   });
 });
 
+describe('a key that means nothing now', () => {
+  it('does nothing, and says so until the next key', async () => {
+    const keyboard = new Keyboard(await boiling()).press('k').wait(200);
+    expect(keyboard.typed).toEqual([]);
+    expect(keyboard.state.notice).toEqual({ id: 'entry.no-key', values: { key: 'k' } });
+    expect(keyboard.press('2').state.notice).toBeNull();
+  });
+});
+
 describe('the space bar', () => {
   it('held down says done once', async () => {
     const held = new Keyboard(await boiling()).press(' ').wait(300).press(' '.repeat(60), 33).wait(1000);

@@ -35,7 +35,7 @@ export const newMemory = (): Memory => ({
 });
 
 const takesOff = ['test.off', 'boil.off', 'flavour.off'];
-const putsBack = ['test.back', 'boil.back', 'dissolve.back', 'trouble.foam.3'];
+const putsBack = ['test.back', 'test.back-far', 'boil.back', 'dissolve.back', 'trouble.foam.3'];
 const turnsOff = ['flavour.sink', 'clean.heat-off'];
 const outcomes: readonly string[] = [...coldWaterOutcomes, 'unsure'];
 

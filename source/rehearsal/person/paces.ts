@@ -13,6 +13,7 @@ export const stepSeconds = {
   'test.off': 4,
   'test.drop': 30,
   'test.back': 5,
+  'test.back-far': 5,
   'flavour.off': 4,
   'flavour.sink': 20,
   'flavour.add': 25,

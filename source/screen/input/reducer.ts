@@ -111,7 +111,7 @@ const inScale = (state: InputState, scale: TemperatureUnit, { advice }: Situatio
 
 const act = (state: InputState, char: string, at: number, situation: Situation): Stepped => {
   const done = actOf(char, situation);
-  if (done === null) return still(state);
+  if (done === null) return still({ ...state, notice: message('entry.no-key', { key: char }) });
   switch (done.kind) {
     case 'type':
       return { state, effects: [{ kind: 'type', typed: done.line, at, line: false }] };

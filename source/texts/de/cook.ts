@@ -78,7 +78,7 @@ export const deCook = {
   },
   'mix.ready.stem': (v, p) => {
     if (!v.present)
-      return 'Kein Thermometer: die Wasserprobe sagt es dir, also zwei Schüsseln dafür, und Geduld.';
+      return 'Kein Thermometer: die Wasserproben entscheiden allein, und es sind mehr: ein Krug kaltes Wasser, um die Becher neu zu füllen.';
     if (v.depthMillimetres === null)
       return 'Thermometer: am Ende des Kochens muss der Sirup seinen Fühler bedecken.';
     const depth = `der Sirup steht am Ende ${p.millimetres(v.depthMillimetres)} tief`;
@@ -247,11 +247,18 @@ export const deCook = {
   'test.drop.shout': 'TROPFEN IN\nKALTES WASSER',
   'test.back.say': (v, p) =>
     v.nextCelsius === null
-      ? `Noch nicht: ${stageWord(v.outcome)}. Topf zurück, klein, und in ein, zwei Minuten neue Probe.`
+      ? `Noch nicht: ${stageWord(v.outcome)}. Topf zurück, klein, und in etwa ${p.time(v.seconds)} neue Probe.`
       : `Noch nicht: ${stageWord(v.outcome)}. Topf zurück, klein, bis ${p.dial(v.nextCelsius)}, dann neue Probe.`,
   'test.back.why': (v) =>
     `Es soll so sein: ${stageWord(v.feels)}. Darunter wird es nie fest, so lang du auch ziehst.`,
   'test.back.shout': 'TOPF ZURÜCK\nKLEIN',
+  'test.back-far.say': (v, p) =>
+    v.nextCelsius === null
+      ? `Noch weit davon: ${stageWord(v.outcome)}. Topf zurück, mittel, und in etwa ${p.time(v.seconds)} neue Probe.`
+      : `Noch weit davon: ${stageWord(v.outcome)}. Topf zurück, mittel, bis ${p.dial(v.nextCelsius)}, dann neue Probe.`,
+  'test.back-far.why': (v) =>
+    `Es soll so sein: ${stageWord(v.feels)}. Vorher muss noch viel Wasser heraus; klein ist für die letzte Stufe.`,
+  'test.back-far.shout': 'TOPF ZURÜCK\nMITTEL',
   'feels.dissolves': 'dissolves: löst sich im Wasser auf',
   'feels.thread': 'thread: Faden; feine Fäden, nichts zu rollen',
   'feels.soft ball': 'soft ball: weicher Ballen; rollt sich und läuft auf dem Finger flach',

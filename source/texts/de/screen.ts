@@ -1,5 +1,6 @@
 import { escapeForTerminal as shown } from '../../units/escape.js';
 import type { screenTexts } from '../en/screen.js';
+import { quoted } from '../quoted.js';
 import type { Translated } from '../texts.js';
 import { eventWord, wordMeant } from './words.js';
 
@@ -79,7 +80,10 @@ export const deScreen = {
   'entry.takes': 'Enter nimmt es',
   'entry.words': 'Enter nimmt es, Rücktaste verbessert, Esc verwirft.',
   'entry.pasted': 'Eingefügt, noch nicht genommen. Enter nimmt es, Esc verwirft.',
-  'entry.burst': 'Mehrere Tasten auf einmal: nichts wurde getan.',
+  'entry.burst':
+    'Mehrere Tasten auf einmal: nichts wurde getan. Ein Wort tippst du hinter einem Doppelpunkt.',
+  'entry.no-key': (v) =>
+    `${quoted(v.key)} ist jetzt keine Taste. Das Fragezeichen zeigt die Tasten; ein Wort tippst du hinter einem Doppelpunkt.`,
 
   // Leaving.
   'leave.say': 'Jetzt verlassen?',

@@ -95,7 +95,8 @@ export const cookTexts = {
     },
     p: Printer,
   ) => {
-    if (!v.present) return 'No thermometer: cold water tells you, so two bowls of it, and patience.';
+    if (!v.present)
+      return 'No thermometer: the cold-water tests alone decide, and there are more of them: a jug of cold water to fill the cups again.';
     if (v.depthMillimetres === null)
       return 'Thermometer: the syrup must cover the sensing part of its stem at the end of the boil.';
     const depth = `the syrup will stand ${p.millimetres(v.depthMillimetres)} deep at the end`;
@@ -258,13 +259,20 @@ export const cookTexts = {
   'test.drop.why': (v: { feels: string; again: boolean }) =>
     `Fingers know better than a dial. Looking for ${v.feels}. Type what it felt like.`,
   'test.drop.shout': 'DROP IN COLD\nWATER, FEEL',
-  'test.back.say': (v: { outcome: string; feels: string; nextCelsius: number | null }, p: Printer) =>
+  'test.back.say': (v: TestedShort, p: Printer) =>
     v.nextCelsius === null
-      ? `Not yet: ${v.outcome}. Pot back on, low heat, and test again in a minute or two.`
+      ? `Not yet: ${v.outcome}. Pot back on, low heat, and test again in about ${p.time(v.seconds)}.`
       : `Not yet: ${v.outcome}. Pot back on, low heat, to ${p.dial(v.nextCelsius)}, then test again.`,
-  'test.back.why': (v: { outcome: string; feels: string; nextCelsius: number | null }) =>
+  'test.back.why': (v: TestedShort) =>
     `It should be ${v.feels}. Below that it never sets, however long you pull.`,
   'test.back.shout': 'POT BACK ON\nLOW HEAT',
+  'test.back-far.say': (v: TestedShort, p: Printer) =>
+    v.nextCelsius === null
+      ? `Far from it yet: ${v.outcome}. Pot back on, medium heat, and test again in about ${p.time(v.seconds)}.`
+      : `Far from it yet: ${v.outcome}. Pot back on, medium heat, to ${p.dial(v.nextCelsius)}, then test again.`,
+  'test.back-far.why': (v: TestedShort) =>
+    `It should be ${v.feels}. Much water has to leave first; low heat is for the last stage.`,
+  'test.back-far.shout': 'POT BACK ON\nMEDIUM HEAT',
   'feels.dissolves': 'dissolves: it melts away in the water',
   'feels.thread': 'thread: fine threads, nothing to roll',
   'feels.soft ball': 'soft ball: rolls to a ball that runs flat over your finger',
@@ -573,6 +581,7 @@ export const cookTexts = {
   'timer.trouble.burn': 'cool running water',
 } as const;
 
+type TestedShort = { outcome: string; feels: string; nextCelsius: number | null; seconds: number };
 type StillValues = {
   late: boolean;
   thermometer: boolean;

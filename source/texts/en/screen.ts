@@ -1,5 +1,6 @@
 import { escapeForTerminal as shown } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
+import { quoted } from '../quoted.js';
 
 /** What the full-screen console says of itself: keys, panels, notices. What a cook is told is not here. */
 export const screenTexts = {
@@ -79,7 +80,9 @@ export const screenTexts = {
   'entry.takes': 'Enter takes it',
   'entry.words': 'Enter takes it, Backspace corrects, Esc throws it away.',
   'entry.pasted': 'Pasted, not yet taken. Enter takes it, Esc throws it away.',
-  'entry.burst': 'Several keys at once: nothing was done.',
+  'entry.burst': 'Several keys at once: nothing was done. A word is typed after a colon.',
+  'entry.no-key': (v: { key: string }) =>
+    `${quoted(v.key)} is no key now. The question mark shows the keys; a word is typed after a colon.`,
 
   // Leaving.
   'leave.say': 'Leave now?',

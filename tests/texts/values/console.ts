@@ -81,6 +81,7 @@ export const consoleValues = {
     ],
   },
   'questions.count': { number: [1, 2], of: [3] },
+  'entry.no-key': { key: ['z', 'ß'] },
   'choice.next': { others: [1, 2] },
   'choice.unfinished': { recipe: names, seconds: [95, 4200], phase: ['boil'] },
   'command.unknown': { found: typed, nearest: [null, 'plan'], names: [['plan', 'cook']] },

@@ -10,6 +10,8 @@ const boiling = {
   testSeconds: [0, 40, 95],
 };
 
+const testedShort = { feels: ['hard ball'], nextCelsius: [null, 121.4], seconds: [75, 270] };
+
 export const cookValues = {
   ingredient: {
     amount: ['2 tbsp', '1 cup', '710 g'],
@@ -52,8 +54,10 @@ export const cookValues = {
   },
   'test.drop.say': { feels: ['hard ball'], again: [false, true] },
   'test.drop.why': { feels: ['hard ball'], again: [false, true] },
-  'test.back.say': { outcome: ['firm ball'], feels: ['hard ball'], nextCelsius: [null, 121.4] },
-  'test.back.why': { outcome: ['firm ball'], feels: ['hard ball'], nextCelsius: [null, 121.4] },
+  'test.back.say': { ...testedShort, outcome: ['firm ball'] },
+  'test.back-far.say': { ...testedShort, outcome: ['dissolves', 'soft ball'] },
+  'test.back.why': { ...testedShort, outcome: ['firm ball'] },
+  'test.back-far.why': { ...testedShort, outcome: ['dissolves', 'soft ball'] },
   'flavour.sink.say': { stove: ['coil'], again: [null, 'firm ball'] },
   'flavour.sink.why': { stove: ['coil'], again: [null, 'firm ball'] },
   'flavour.add.say': { flavour: [false, true] },
