@@ -9,6 +9,7 @@ import type { Level } from '../cook/hazards/hazard.js';
 import { hazardById } from '../cook/hazards/table.js';
 import { openCook, openingOf } from '../cook/open.js';
 import { step } from '../cook/step.js';
+import { feltDone } from '../cook/verdict.js';
 import { type PhaseId, phaseIds } from '../recipe/recipe.js';
 import { handLimitCelsius } from '../sugar/skin.js';
 import type { Stage } from '../sugar/stages.js';
@@ -61,6 +62,8 @@ export type RehearsalVerdict = {
     readonly windowCelsius: readonly [number, number];
     readonly stage: Stage;
     readonly wanted: Stage;
+    /** Taken off by a drop that felt right, with no reading behind it. */
+    readonly byFingers: boolean;
   } | null;
   readonly hands: { readonly middleCelsius: number; readonly limitCelsius: number } | null;
   readonly ranOver: boolean;
@@ -200,6 +203,21 @@ const pullingOf = (at: number | undefined, sheet: RunSheet | null): RehearsalVer
 /** Warmer than the limit by more than a thermometer can tell, kelvin. Our judgement. */
 const handSlackKelvin = 2;
 
+const changesOfRest = ({
+  celsius,
+  windowCelsius: [floor, ceiling],
+  stage,
+  wanted,
+  byFingers,
+}: NonNullable<RehearsalVerdict['rest']>): readonly Message[] => {
+  if (celsius >= floor && celsius <= ceiling) return [];
+  const kelvin = celsius < floor ? floor - celsius : celsius - ceiling;
+  // Who tested is not told to test.
+  if (byFingers)
+    return [message('rehearsal.change.by-fingers', { kelvin, isBelow: celsius < floor, stage, wanted })];
+  return [message(celsius < floor ? 'rehearsal.change.short' : 'rehearsal.change.past', { kelvin })];
+};
+
 const changesOf = (verdict: Omit<RehearsalVerdict, 'changes'>, leftAt: PhaseId): readonly Message[] => {
   const { answered, rest, hands, warnings, phases } = verdict;
   const changes: Message[] = [];
@@ -214,10 +232,7 @@ const changesOf = (verdict: Omit<RehearsalVerdict, 'changes'>, leftAt: PhaseId):
   }
   if (verdict.ranOver) changes.push(message('rehearsal.change.ran-over'));
   if (verdict.grained) changes.push(message('rehearsal.change.grained'));
-  if (rest !== null && rest.celsius < rest.windowCelsius[0])
-    changes.push(message('rehearsal.change.short', { kelvin: rest.windowCelsius[0] - rest.celsius }));
-  if (rest !== null && rest.celsius > rest.windowCelsius[1])
-    changes.push(message('rehearsal.change.past', { kelvin: rest.celsius - rest.windowCelsius[1] }));
+  if (rest !== null) changes.push(...changesOfRest(rest));
   if (hands !== null && hands.middleCelsius > hands.limitCelsius + handSlackKelvin)
     changes.push(message('rehearsal.change.hot-hands', hands));
   for (const { id, stoodSeconds, withinSeconds } of warnings.filter(({ late }) => late))
@@ -263,6 +278,7 @@ export const rehearsalVerdict = (
             windowCelsius: truth.windowCelsius,
             stage: truth.restStage,
             wanted: cook.batch.target.feels,
+            byFingers: cook.readingsTaken === 0 && feltDone(cook),
           },
     hands:
       truth.middleAtHandsCelsius === null

@@ -4,7 +4,7 @@ import { runSheetOf } from '../../source/batch/run-sheet.js';
 import type { CookEvent, Happened } from '../../source/cook/event.js';
 import { boilOptions, simulate } from '../../source/rehearsal/boil.js';
 import { fastClock } from '../../source/rehearsal/clock.js';
-import { rehearsalOpening } from '../../source/rehearsal/rehearse.js';
+import { rehearsalOpening, rehearse } from '../../source/rehearsal/rehearse.js';
 import { RehearsedSession } from '../../source/rehearsal/rehearsed-session.js';
 import { simulatedCook } from '../../source/rehearsal/simulated-cook.js';
 import { nearestSurprise, type SurpriseName } from '../../source/rehearsal/surprises.js';
@@ -200,6 +200,19 @@ describe('the verdict on a rehearsal', () => {
   ])('says what to change: %s', (_, more, sentence) => {
     expect(changes(more).join('\n')).toMatch(sentence);
     expect(changes(more)).not.toEqual(changes({}));
+  });
+
+  it('tells nobody to test who tested: what fingers can tell, and what they took for it', () => {
+    const kitchen = { ...hall.kitchen, thermometers: [] };
+    const { cook: blind } = rehearse({ ...hall, kitchen, seed: 7, surprise: null, version: 'test' });
+    expect(blind.readingsTaken).toBe(0);
+    const below = truth.windowCelsius[0] - 3;
+    expect(changes({ restCelsius: below, restStage: 'hard ball' }, blind)[0]).toBe(
+      'It came off 5 °F below the window, and the drop felt right: fingers tell the stage (hard ball), not where in it. A borrowed thermometer does.',
+    );
+    expect(changes({ restCelsius: below, restStage: 'firm ball' }, blind)[0]).toBe(
+      'It came off 5 °F below the window, and what was felt as hard ball was firm ball: a fresh cup of cold water, ten seconds, and feel it twice.',
+    );
   });
 
   it('says which phase took longer than the plan has, and by how much', () => {

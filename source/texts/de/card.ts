@@ -43,7 +43,7 @@ export const deCard = {
   'card.test.2': 'Frischer Becher aus Metall oder Plastik, kaltes Leitungswasser, kein Eis.',
   'card.test.3': 'Halber Teelöffel hinein, zehn Sekunden unter Wasser, ein Erwachsener fühlt.',
   'card.test.4': ({ feels }) =>
-    `Weicher als ${stageWord(feels)}: zurück, klein, in ein, zwei Minuten neue Probe. Finger vor Zeiger.`,
+    `Eine Stufe weicher als ${stageWord(feels)}: zurück, klein, in einer Minute neue Probe. Noch weicher: mittel, drei Minuten. Finger vor Zeiger.`,
 
   'card.heading.way': 'Der Weg hindurch',
   'card.way.mix': ({ things }) => `Herd aus, kalter Topf: ${named(things)}. Wand abstreifen. Liste 1 lesen.`,

@@ -167,6 +167,12 @@ export const deRehearsal = {
   'rehearsal.change.grained': 'Körner fielen hinein: sag sofort, was du siehst, und wasch die Wand ab.',
   'rehearsal.change.short': (v, p) =>
     `Es kam ${p.rise(v.kelvin)} unter dem Zielbereich vom Herd: Wasserprobe, bevor es gegossen wird.`,
+  'rehearsal.change.by-fingers': (v, p) =>
+    `Es kam ${p.rise(v.kelvin)} ${v.isBelow ? 'unter' : 'über'} dem Zielbereich vom Herd, ${
+      v.stage === v.wanted
+        ? `und der Tropfen fühlte sich richtig an: Finger spüren die Stufe (${stageWord(v.stage)}), nicht die Stelle darin. Ein geliehenes Thermometer zeigt sie.`
+        : `und was nach ${stageWord(v.wanted)} aussah, war ${stageWord(v.stage)}: frischer Becher kaltes Wasser, zehn Sekunden, und zweimal fühlen.`
+    }`,
   'rehearsal.change.past': (v, p) =>
     `Es ging ${p.rise(v.kelvin)} über den Zielbereich: kleiner für die letzten Grade, und niemand spricht mit der Person am Topf.`,
   'rehearsal.change.hot-hands': (v, p) =>

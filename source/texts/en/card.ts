@@ -43,7 +43,7 @@ export const cardTexts = {
   'card.test.2': 'New metal or plastic cup, cold tap water, no ice.',
   'card.test.3': 'Half a teaspoon in, ten seconds under water, an adult feels it.',
   'card.test.4': ({ feels }: { feels: string }) =>
-    `Softer than ${feels}: back on, low, test again in a minute or two. Trust fingers before the dial.`,
+    `One stage softer than ${feels}: back on, low, test again in a minute. Softer still: medium, three minutes. Trust fingers before the dial.`,
 
   'card.heading.way': 'The way through',
   'card.way.mix': ({ things }: { things: readonly string[] }) =>

@@ -207,6 +207,15 @@ export const rehearsalTexts = {
   'rehearsal.change.grained': 'Grains fell in: say what you see at once, and wash the wall.',
   'rehearsal.change.short': (v: { kelvin: number }, p: Printer) =>
     `It came off ${p.rise(v.kelvin)} below the window: test in cold water before it is poured.`,
+  'rehearsal.change.by-fingers': (
+    v: { kelvin: number; isBelow: boolean; stage: string; wanted: string },
+    p: Printer,
+  ) =>
+    `It came off ${p.rise(v.kelvin)} ${v.isBelow ? 'below' : 'above'} the window, ${
+      v.stage === v.wanted
+        ? `and the drop felt right: fingers tell the stage (${v.stage}), not where in it. A borrowed thermometer does.`
+        : `and what was felt as ${v.wanted} was ${v.stage}: a fresh cup of cold water, ten seconds, and feel it twice.`
+    }`,
   'rehearsal.change.past': (v: { kelvin: number }, p: Printer) =>
     `It went ${p.rise(v.kelvin)} past the window: lower heat for the last degrees, and nobody talks to the one at the pot.`,
   'rehearsal.change.hot-hands': (v: { middleCelsius: number; limitCelsius: number }, p: Printer) =>

@@ -112,6 +112,12 @@ export const cooksValues = {
   'rehearsal.change.order': {
     surprise: surpriseNames,
   },
+  'rehearsal.change.by-fingers': {
+    kelvin: [0.2, 3],
+    isBelow: [false, true],
+    stage: ['hard ball'],
+    wanted: ['hard ball', 'soft crack'],
+  },
   'rehearsal.change.short': { kelvin: [0.2, 3] },
   'rehearsal.change.past': { kelvin: [0.2, 3] },
   'rehearsal.change.hot-hands': { middleCelsius: [52], limitCelsius: [45] },
