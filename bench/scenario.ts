@@ -333,7 +333,7 @@ class Watch {
 
 type Off = {
   readonly trueCelsius: number;
-  readonly believedCelsius: number;
+  readonly believedBoilCelsius: number;
   readonly takeOffCelsius: number;
   readonly dialErrorKelvin: number;
 };
@@ -344,20 +344,20 @@ const offBy = ({ before: { temperature, forecast }, truth }: Moment): Off | null
     ? null
     : {
         trueCelsius: truth.celsius,
-        believedCelsius: temperature.celsius,
+        believedBoilCelsius: temperature.celsius,
         takeOffCelsius: forecast.takeOffCelsius,
         dialErrorKelvin: truth.dialErrorKelvin ?? 0,
       };
 
 const budgetOf = (off: Off | null, { cook, truth }: Rehearsal): Budget | null => {
   if (off === null || truth.restCelsius === null || truth.dialErrorKelvin === null) return null;
-  const { trueCelsius, believedCelsius, takeOffCelsius, dialErrorKelvin } = off;
+  const { trueCelsius, believedBoilCelsius, takeOffCelsius, dialErrorKelvin } = off;
   const { aimCelsius, todayCelsius } = cook.batch.target;
   const reckoned = aimCelsius + cook.movedKelvin - takeOffCelsius;
   return {
     thermometer: -dialErrorKelvin,
-    estimate: trueCelsius + dialErrorKelvin - believedCelsius,
-    hands: believedCelsius - takeOffCelsius,
+    estimate: trueCelsius + dialErrorKelvin - believedBoilCelsius,
+    hands: believedBoilCelsius - takeOffCelsius,
     fingers: cook.movedKelvin,
     climb: truth.restCelsius - trueCelsius - reckoned,
     air: todayCelsius[0] - truth.windowCelsius[0],

@@ -1,5 +1,5 @@
 import {
-  believedCelsius,
+  believedBoilCelsius,
   carryOverNow,
   crossing,
   crossingBy,
@@ -42,6 +42,8 @@ const sameMomentSeconds = 180;
  * better than a ball is felt. Our judgement.
  */
 const furtherKelvin = { oneStage: [0.4, 1.5], more: [1, 4] } as const;
+/** Tested further below the take-off than this, it was not cooked to it: the mark stays, kelvin. Our judgement. */
+const earlyTestKelvin = 0.5;
 /** The take-off is never moved up beyond the top of the window by more than this, kelvin. Our judgement. */
 const furthestKelvin = 6;
 
@@ -193,26 +195,32 @@ const firm: readonly ColdWaterTest['outcome'][] = ['firm ball', 'hard ball', 'so
 const movedUp = (cook: Cook, outcome: ColdWaterOutcome, readCelsius: number | null): number => {
   if (judge(cook, outcome) !== 'short' || cook.readingsTaken === 0 || !cook.thermometer)
     return cook.takeOffCelsius;
-  const believed = believedCelsius(cook.estimate, cook.t, cook.batch.curve, cook.hob);
-  // Nobody read it just now: what is believed of it.
+  const believed = believedBoilCelsius(cook.estimate, cook.t, cook.batch.curve, cook.hob);
+  const { takeOffCelsius } = cook;
+  // By what the thermometer showed, right or wrong, for the mark is read on it; nobody read it just now: what is believed.
   const tested = readCelsius ?? believed;
-  // A slip of the eye, or a pot that came off late, is no place to go on from.
-  const from = Math.min(tested, Math.max(believed, cook.takeOffCelsius));
-  const [least, far] = furtherKelvin[stagesFromTarget(cook, outcome) === -1 ? 'oneStage' : 'more'];
-  const missing = cook.batch.target.aimCelsius - believed;
-  const wanted = from + Math.min(far, Math.max(least, missing));
-  const most = cook.batch.target.todayCelsius[1] + furthestKelvin;
-  return Math.max(cook.takeOffCelsius, Math.min(wanted, most));
+  if (tested < takeOffCelsius - earlyTestKelvin) return takeOffCelsius;
+  const { aimCelsius, todayCelsius } = cook.batch.target;
+  const [first, far] = furtherKelvin[stagesFromTarget(cook, outcome) === -1 ? 'oneStage' : 'more'];
+  // From the third on that is no firmer, the thermometer is off by more than anybody believed.
+  const least = first * 2 ** Math.max(0, (cook.lastTest?.noFirmer ?? 0) - 1);
+  // Where it comes to rest moves, and the take-off with it: what it climbs on the trivet it climbs again.
+  const restsAt = aimCelsius + cook.movedKelvin;
+  // A slip of the eye is no place to go on from.
+  const from = Math.max(restsAt, Math.min(tested, believed));
+  const wanted = from + Math.max(least, Math.min(far, aimCelsius - believed));
+  const most = todayCelsius[1] + furthestKelvin;
+  return takeOffCelsius + Math.max(0, Math.min(wanted, most) - restsAt);
 };
 
 /** After a test that was past the mark: at least and at most so much sooner next time, kelvin. Our judgement. */
-const soonerKelvin = [1, 3] as const;
+const soonerKelvin = [0.4, 3] as const;
 
 /** A batch that water brings back is not cooked to the same mark again: what fingers felt past was read as right. */
 const movedDown = (cook: Cook): number => {
   const { batch, takeOffCelsius, movedKelvin } = cook;
   if (cook.readingsTaken === 0 || !cook.thermometer) return takeOffCelsius;
-  const believed = believedCelsius(cook.estimate, cook.t, batch.curve, cook.hob);
+  const believed = believedBoilCelsius(cook.estimate, cook.t, batch.curve, cook.hob);
   const over = believed - batch.target.aimCelsius - movedKelvin;
   const [least, most] = soonerKelvin;
   return takeOffCelsius - Math.min(most, Math.max(least, over, 0), furthestKelvin + movedKelvin);

@@ -1,7 +1,7 @@
 import type { BoilingCurve } from '../sugar/syrup.js';
 import { numberAt } from '../units/at.js';
 import { carryOn } from './advance.js';
-import { stageShares, temperatureOf } from './cold-water.js';
+import { boilingPointOf, stageShares, temperatureOf } from './cold-water.js';
 import { dialBias, dialSdOf, type Estimate, momentOf, unknowns } from './estimate.js';
 import type { Belief, Hob, Target } from './forecast.js';
 import { normalBelow } from './numbers.js';
@@ -20,18 +20,28 @@ const hasEvidence = (estimate: Estimate): boolean =>
 const presentOf = (estimate: Estimate, now: number, path: Path, hob: Hob): Estimate =>
   carryOn(estimate, momentOf(estimate, now), path, hob);
 
-const temperatureNow = (present: Estimate, path: Path, hob: Hob): { celsius: number; sd: number } => {
-  const { celsius, sd } = temperatureOf(present, path);
-  return { celsius, sd: present.located ? sd : Math.hypot(sd, dialSdOf(hob), unevenColdKelvin) };
-};
+type Normal = { readonly celsius: number; readonly sd: number };
+
+const withDoubt = (present: Estimate, hob: Hob, { celsius, sd }: Normal): Normal => ({
+  celsius,
+  sd: present.located ? sd : Math.hypot(sd, dialSdOf(hob), unevenColdKelvin),
+});
 
 const reached = (floorCelsius: number, celsius: number, sd: number): number =>
   1 - normalBelow((floorCelsius - celsius) / sd);
 
-/** The syrup's true temperature by all evidence at `now`; before any, what the batch was as it was weighed. Constant time. */
-export const believedCelsius = (estimate: Estimate, now: number, curve: BoilingCurve, hob: Hob): number => {
+/**
+ * What the syrup truly boils at by all evidence at `now`, also while it cools on the trivet; before any, what the batch
+ * was as it was weighed. Constant time.
+ */
+export const believedBoilCelsius = (
+  estimate: Estimate,
+  now: number,
+  curve: BoilingCurve,
+  hob: Hob,
+): number => {
   const path = pathOf(curve, hob);
-  return temperatureOf(presentOf(estimate, now, path, hob), path).celsius;
+  return boilingPointOf(presentOf(estimate, now, path, hob), path).celsius;
 };
 
 /** The chance that the syrup is at or above the floor of the window at `now`; 0 before any evidence. Constant time. */
@@ -44,13 +54,14 @@ export const reachedProbability = (
 ): number => {
   if (!hasEvidence(estimate)) return 0;
   const path = pathOf(curve, hob);
-  const { celsius, sd } = temperatureNow(presentOf(estimate, now, path, hob), path, hob);
+  const present = presentOf(estimate, now, path, hob);
+  const { celsius, sd } = withDoubt(present, hob, boilingPointOf(present, path));
   return reached(floorCelsius, celsius, sd);
 };
 
 /**
- * What is believed of the syrup at `now`: null before any evidence of its temperature. Celsius is true temperature;
- * the shares of the stages sum to 1. Constant time.
+ * What is believed of the syrup at `now`: null before any evidence of its temperature. Celsius is true temperature; the
+ * shares of the stages, by the water left in it, sum to 1. Constant time.
  */
 export const believe = (
   estimate: Estimate,
@@ -62,7 +73,8 @@ export const believe = (
   if (!hasEvidence(estimate)) return null;
   const path = pathOf(curve, hob);
   const present = presentOf(estimate, now, path, hob);
-  const { celsius, sd } = temperatureNow(present, path, hob);
+  const { celsius, sd } = withDoubt(present, hob, temperatureOf(present, path));
+  const boils = withDoubt(present, hob, boilingPointOf(present, path));
   const kelvin = numberAt(present.mean, dialBias);
   const biasSd = Math.sqrt(Math.max(0, numberAt(present.covariance, dialBias * unknowns + dialBias)));
   const doubted =
@@ -72,8 +84,8 @@ export const believe = (
   return {
     celsius,
     sd,
-    stages: stageShares(celsius, sd, hob),
-    reachedProbability: reached(target.floorCelsius, celsius, sd),
+    stages: stageShares(boils.celsius, boils.sd, hob),
+    reachedProbability: reached(target.floorCelsius, boils.celsius, boils.sd),
     dialBias: doubted ? { kelvin, sd: biasSd } : null,
   };
 };

@@ -36,10 +36,10 @@ export const outcomeLikelihood = (outcome: ColdWaterOutcome, hob: Hob): ((celsiu
   return (celsius) => 0.002 + 0.998 * share(from, upper, celsius, doubt);
 };
 
-/** The syrup's true temperature as believed at the estimate's own time. */
-export const temperatureOf = (estimate: Estimate, path: Path): Shown & { readonly sd: number } => {
-  const points = spreadPoints(estimate.mean, estimate.covariance);
-  const coldJoules = joulesToBoil(estimate);
+type Believed = Shown & { readonly sd: number };
+
+const believed = ({ mean, covariance }: Estimate, coldJoules: number, path: Path): Believed => {
+  const points = spreadPoints(mean, covariance);
   const shown = points.map(
     (point) =>
       syrupCelsius({ joules: numberAt(point, joulesDone), coldJoules }, path) + numberAt(point, curveBias),
@@ -47,6 +47,17 @@ export const temperatureOf = (estimate: Estimate, path: Path): Shown & { readonl
   const celsius = average(shown);
   return { points, shown, celsius, sd: Math.sqrt(Math.max(varianceAbout(shown, celsius), 1e-6)) };
 };
+
+/** The syrup's true temperature as believed at the estimate's own time. */
+export const temperatureOf = (estimate: Estimate, path: Path): Believed =>
+  believed(estimate, joulesToBoil(estimate), path);
+
+/**
+ * What it boils at by the water left in it, however far it has cooled on the trivet: what stages, windows and fingers go
+ * by. Its temperature until its place on the curve has been found: there may be sugar in it yet that has not dissolved.
+ */
+export const boilingPointOf = (estimate: Estimate, path: Path): Believed =>
+  believed(estimate, estimate.located ? 0 : joulesToBoil(estimate), path);
 
 export const stageShares = (celsius: number, sd: number, hob: Hob): Record<Stage, number> => {
   const shares = stages.map((stage) => share(...bounds(stage, hob), celsius, sd));
@@ -89,7 +100,8 @@ export const testCold = (estimate: Estimate, outcome: ColdWaterOutcome, path: Pa
     return { ...found, coldWater: { tests: tests + 1, disagreed: 0 } };
   }
   const worth = worthOfTest(tests);
-  const before = temperatureOf(estimate, path);
+  // Fingers feel how much water is left, not how hot it still is.
+  const before = boilingPointOf(estimate, path);
   const after = weighed(before.celsius, before.sd, (celsius) => chance(celsius) ** worth);
   const { mean, covariance } = weighIn(before, {
     total: before.sd ** 2,

@@ -1,4 +1,4 @@
-export { believe, believedCelsius, reachedProbability } from './believe.js';
+export { believe, believedBoilCelsius, reachedProbability } from './believe.js';
 export { carryOver, carryOverNow } from './carry-over.js';
 export { begin } from './estimate.js';
 export { expectedReading } from './expected-reading.js';

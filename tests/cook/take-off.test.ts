@@ -95,8 +95,9 @@ describe('the cold-water test', () => {
 
   it('short of it goes back to the boil and on by a degree or two', () => {
     const play = boiling();
+    play.reads(60, play.cook.takeOffCelsius).type('pot off');
     const before = play.cook.takeOffCelsius;
-    play.reads(60, before).type('pot off', 'firm ball');
+    play.type('firm ball');
     expect(play.say).toMatch(/^Not yet: firm ball\. Pot back on/);
     expect(play.why).toContain('never sets');
     expect(play.cook.takeOffCelsius).toBeGreaterThan(before + 0.3);
@@ -115,6 +116,34 @@ describe('the cold-water test', () => {
     const play = boiling();
     for (let turn = 0; turn < 8; turn += 1) play.reads(60, 120 + turn).type('soft ball', 'pot on');
     expect(play.cook.takeOffCelsius).toBeLessThanOrEqual(play.cook.batch.target.todayCelsius[1] + 6);
+  });
+
+  describe('short by one stage, the thermometer checked in boiling water', () => {
+    const movedBy = (below: number): number => {
+      const play = boiling();
+      const mark = play.cook.takeOffCelsius;
+      return play.reads(60, mark - 4, mark - below).type('pot off', 'firm ball').cook.movedKelvin;
+    };
+
+    it('at the mark moves it a little: what it climbs on the trivet it climbs again', () => {
+      expect(movedBy(0)).toBeGreaterThanOrEqual(0.39);
+      expect(movedBy(0)).toBeLessThanOrEqual(1.5);
+    });
+
+    it('well before the mark leaves it: it was not cooked to it yet', () => {
+      expect(movedBy(2)).toBe(0);
+    });
+
+    it('again and again, no firmer, moves it further each time', () => {
+      const play = boiling();
+      const marks: number[] = [];
+      for (let turn = 0; turn < 5; turn += 1) {
+        play.reads(60, play.cook.takeOffCelsius).type('pot off', 'firm ball', 'pot on');
+        marks.push(play.cook.takeOffCelsius);
+      }
+      const moves = marks.slice(1).map((mark, index) => mark - (marks[index] ?? mark));
+      expect(Math.max(...moves)).toBeGreaterThan(2 * (moves[0] ?? 0));
+    });
   });
 
   it('moves up by what is believed when nobody read it just now, so that it does not call off at once', () => {

@@ -67,6 +67,30 @@ describe('stages', () => {
   it('are cold before the boil', () => {
     expect(belief([{ kind: 'reading', t: 100, celsius: 60 }], 100).stages.dissolves).toBeGreaterThan(0.99);
   });
+
+  describe('of a pot that cools on the trivet', () => {
+    const boiled: readonly Evidence[] = [
+      { kind: 'heat', t: 0, level: 1 },
+      ...[900, 930, 960, 990].map(
+        (t, index) => ({ kind: 'reading', t, celsius: floor - 2 + index }) as const,
+      ),
+      { kind: 'pot', t: 1000, on: false },
+    ];
+    const [warm, cooled] = [belief(boiled, 1001), belief(boiled, 1240)];
+
+    it('stay, for the water in it stays, while its temperature falls', () => {
+      expect(cooled.celsius).toBeLessThan(warm.celsius - 10);
+      for (const stage of stages) expect(cooled.stages[stage]).toBeCloseTo(warm.stages[stage], 1);
+      expect(cooled.reachedProbability).toBeGreaterThan(0.5);
+      expect(cooled.reachedProbability).toBeCloseTo(warm.reachedProbability, 1);
+    });
+
+    it('agree with fingers that feel after minutes what the thermometer had shown', () => {
+      const felt: readonly Evidence[] = [...boiled, { kind: 'cold water', t: 1240, outcome: 'hard ball' }];
+      expect(belief(felt, 1240).reachedProbability).toBeGreaterThan(cooled.reachedProbability);
+      expect(estimateAfter(felt).coldWater.disagreed).toBe(0);
+    });
+  });
 });
 
 describe('a thermometer that reads wrong', () => {

@@ -11,7 +11,7 @@ import {
 } from '../../source/forecast/estimate.js';
 import {
   believe,
-  believedCelsius,
+  believedBoilCelsius,
   dialEvidence,
   forget,
   learnedOf,
@@ -129,13 +129,13 @@ describe('what a boil has shown', () => {
 describe('what is believed', () => {
   it('is the same asked for piece by piece, and before any evidence what was weighed', () => {
     const whole = believe(boiling, target, at + 40, curve, hob);
-    expect(believedCelsius(boiling, at + 40, curve, hob)).toBe(whole?.celsius);
+    expect(believedBoilCelsius(boiling, at + 40, curve, hob)).toBe(whole?.celsius);
     expect(reachedProbability(boiling, target, at + 40, curve, hob)).toBe(whole?.reachedProbability);
     const { celsius = 0, sd = 1 } = whole ?? {};
     expect(whole?.reachedProbability).toBeCloseTo(1 - normalBelow((target.floorCelsius - celsius) / sd), 12);
     expect(reachedProbability(begin(hob), target, 0, curve, hob)).toBe(0);
     expect(believe(begin(hob), target, 0, curve, hob)).toBeNull();
-    expect(believedCelsius(begin(hob), 0, curve, hob)).toBeCloseTo(hob.celsiusAtStart, 6);
+    expect(believedBoilCelsius(begin(hob), 0, curve, hob)).toBeCloseTo(hob.celsiusAtStart, 6);
     const felt = estimateAfter([{ kind: 'cold water', t: 900, outcome: 'firm ball' }]);
     expect(reachedProbability(felt, target, 900, curve, hob)).toBeGreaterThan(0);
   });

@@ -76,9 +76,10 @@ const silentAt = (cook: Cook): number => {
   return Math.max(cook.heardAt + silenceSeconds.usual, wait);
 };
 
-/** Rises that call for action: kelvin per second. 10 °F a minute runs away, 7 °F a minute near the end overshoots. Our judgement. */
-const runawayRate = 5.6 / 60;
-const nearEndRate = 4 / 60;
+const fahrenheitAMinute = (degrees: number): number => degrees / 1.8 / 60;
+/** Rises that call for action: kelvin per second. One runs away, one near the end overshoots. Our judgement. */
+const runawayRate = fahrenheitAMinute(10);
+const nearEndRate = fahrenheitAMinute(7);
 /** The gate to hands closes at the limit itself; the warning wants a little more, so that it does not chatter. */
 const middleSlackKelvin = 0.5;
 /** A rate that has become calm again. */
