@@ -1,8 +1,8 @@
 import { chmod, rename, rm, writeFile } from 'node:fs/promises';
 import { build } from 'esbuild';
+import { briskInk } from './brisk-ink.mjs';
 import { terminalProgram } from './build-options.mjs';
 import { noticesOf, packagesIn } from './notices.mjs';
-import { rememberingInk } from './remembering-ink.mjs';
 
 // One small entry that answers at once; each command and the screen are loaded after it, in shared pieces.
 // Built beside the old one and put in its place whole: a build that fails leaves what works.
@@ -18,7 +18,7 @@ const { metafile } = await build({
   metafile: true,
   plugins: [
     ...terminalProgram.plugins,
-    rememberingInk,
+    briskInk,
     ...(counting === null ? [] : [counting.countingInEsbuild('source/cli.ts')]),
   ],
 });

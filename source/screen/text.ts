@@ -1,24 +1,18 @@
 import type { Look } from './looks.js';
+import { isNarrow, signsOf } from './signs.js';
 
 export type Span = { readonly text: string; readonly look: Look };
 /** One row of the screen. */
 export type Line = readonly Span[];
 
-const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
 /** East Asian wide and full-width forms, and pictures. */
 const wide =
   /^(?:[\u1100-\u115f\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\ua000-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6]|[\u{1f300}-\u{1faff}]|[\u{20000}-\u{3fffd}])/u;
 
-/** Each sign of these is one cell and one unit of a string: Latin, dashes, arrows, lines, blocks, shapes, braille. */
-const narrow =
-  /^[\u0020-\u007e\u00a0-\u00ac\u00ae-\u02ff\u2010-\u2027\u2190-\u21ff\u2500-\u25ff\u2800-\u28ff]*$/;
-
 /** Cells that a text takes. */
 export const widthOf = (text: string): number => {
-  if (narrow.test(text)) return text.length;
-  let cells = 0;
-  for (const { segment } of segmenter.segment(text)) cells += wide.test(segment) ? 2 : 1;
-  return cells;
+  if (isNarrow(text)) return text.length;
+  return signsOf(text).reduce((cells, sign) => cells + (wide.test(sign) ? 2 : 1), 0);
 };
 
 export const lineWidth = (line: Line): number => line.reduce((sum, span) => sum + widthOf(span.text), 0);
@@ -28,10 +22,10 @@ export const cut = (text: string, cells: number): string => {
   if (widthOf(text) <= cells) return text;
   let kept = '';
   let used = 0;
-  for (const { segment } of segmenter.segment(text)) {
-    used += widthOf(segment);
+  for (const sign of signsOf(text)) {
+    used += widthOf(sign);
     if (used > cells) break;
-    kept += segment;
+    kept += sign;
   }
   return kept;
 };

@@ -1,3 +1,5 @@
+import { signsOf } from '../signs.js';
+
 /** What came from the keyboard, after the terminal's own ways of saying it are gone. */
 export type Key =
   | { readonly kind: 'char'; readonly char: string }
@@ -28,8 +30,6 @@ const leftover = /^\[[0-9;<>=?]*[ -/]*[@-~]/;
 const oldMouseReport = '[M';
 const oldMouseBytes = 3;
 
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
-
 const isPrintable = (char: string): boolean => !/^[\p{C}\p{Zl}\p{Zp}]/u.test(char);
 
 /**
@@ -55,11 +55,11 @@ export class KeyReader {
     }
     if (input.length > 1 && leftover.test(input)) return [];
     const keys: Key[] = [];
-    for (const { segment } of graphemes.segment(input)) {
+    for (const sign of signsOf(input)) {
       if (this.#dropped > 0) this.#dropped -= 1;
-      else if (controls[segment] !== undefined) keys.push(controls[segment]);
-      else if (segment === '\r\n') keys.push({ kind: 'enter' });
-      else if (isPrintable(segment)) keys.push({ kind: 'char', char: segment });
+      else if (controls[sign] !== undefined) keys.push(controls[sign]);
+      else if (sign === '\r\n') keys.push({ kind: 'enter' });
+      else if (isPrintable(sign)) keys.push({ kind: 'char', char: sign });
     }
     return keys;
   }
@@ -67,8 +67,7 @@ export class KeyReader {
 
 /** Pasted text as one line that can be looked at: line ends and tabs become spaces, what does not print is left out. */
 export const pastedLine = (text: string, most = 500): string =>
-  [...graphemes.segment(text.slice(0, most * 4).replaceAll(/[\r\n\t]+/g, ' '))]
-    .map(({ segment }) => segment)
+  signsOf(text.slice(0, most * 4).replaceAll(/[\r\n\t]+/g, ' '))
     .filter(isPrintable)
     .slice(0, most)
     .join('');

@@ -2,6 +2,7 @@ import { type Message, message } from '../../texts/message.js';
 import type { TemperatureUnit } from '../../units/temperature.js';
 import { actOf, type Situation } from '../keys.js';
 import { type ScaleChoice, scaleSaid, scaleTyped, switched } from '../scales.js';
+import { signsOf } from '../signs.js';
 import { toggled, type ViewChoice } from '../views.js';
 import { type ChooserId, chooserNow, optionsOf } from './choosers.js';
 import type { Key } from './key.js';
@@ -170,11 +171,7 @@ const enter = (state: InputState, at: number, situation: Situation): Stepped => 
   return { state: cleared, effects: [{ kind: 'type', typed, at, line: true }] };
 };
 
-const withoutLast = (text: string): string =>
-  [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)]
-    .slice(0, -1)
-    .map(({ segment }) => segment)
-    .join('');
+const withoutLast = (text: string): string => signsOf(text).slice(0, -1).join('');
 
 const backspace = (state: InputState): InputState => {
   if (state.entry === null) return { ...state, chooser: null, help: false };
