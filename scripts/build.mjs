@@ -3,6 +3,7 @@ import { build } from 'esbuild';
 import { briskInk } from './brisk-ink.mjs';
 import { terminalProgram } from './build-options.mjs';
 import { noticesOf, packagesIn } from './notices.mjs';
+import { onePiece } from './one-piece.mjs';
 
 // One small entry that answers at once; each command and the screen are loaded after it, in shared pieces.
 // Built beside the old one and put in its place whole: a build that fails leaves what works.
@@ -19,7 +20,7 @@ const { metafile } = await build({
   plugins: [
     ...terminalProgram.plugins,
     briskInk,
-    ...(counting === null ? [] : [counting.countingInEsbuild('source/cli.ts')]),
+    counting === null ? onePiece : counting.countingInEsbuild('source/cli.ts'),
   ],
 });
 // Nothing is installed beside the program: what it is made of is in it, and so is what its makers ask to be told.
