@@ -51,7 +51,7 @@ export const deCard = {
     `Kleine bis mittlere Hitze. Rühren, bis nichts mehr knirscht, etwa ${minutes} min.`,
   'card.way.boil': (v, _p) => {
     const wall = {
-      lid: ' Deckel auf, 2-3 min, vom Gesicht weg öffnen.',
+      lid: ' Deckel drauf, 2-3 min, vom Gesicht weg öffnen.',
       brush: ' Feuchter Pinsel an die Wand, einmal. Kein Deckel.',
       'none-late-stir': ' Kein Deckel.',
     };

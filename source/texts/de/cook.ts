@@ -177,9 +177,9 @@ export const deCook = {
   'boil.watch.foam': 'Schaum: auf halber Topfhöhe ist es Zeit, kleiner zu schalten',
   'boil.watch.scorch': 'den Boden: streif ihn beim Rühren ab, dort brennt es zuerst an',
   'boil.watch.run': 'die letzten Grade rennen: niemand spricht mit der Person am Topf',
-  'boil.lid.say': 'Deckel auf, zwei bis drei Minuten. Bleib daneben.',
+  'boil.lid.say': 'Deckel drauf, zwei bis drei Minuten. Bleib daneben.',
   'boil.lid.why': 'Dampf wäscht den Zucker von der Wand.',
-  'boil.lid.shout': 'DECKEL AUF\nDABLEIBEN',
+  'boil.lid.shout': 'DECKEL DRAUF\nDABLEIBEN',
   'boil.lid-off.say': 'Zwei bis drei Minuten unter dem Deckel, dann Deckel ab, vom Gesicht weg.',
   'boil.lid-off.why': 'Unter dem Deckel geht kein Wasser fort: es kocht nicht weiter ein.',
   'boil.lid-off.shout': 'DECKEL AB\nNACH 2-3 MIN',
@@ -479,7 +479,7 @@ export const deCook = {
         : `nach der Wanduhr vergingen ${p.time(v.seconds)}, ${unheard}`;
     const passed = v.sure ? `es vergingen ${p.time(v.seconds)}, ${unheard}` : byTheWall;
     return v.on
-      ? `${sentence(passed)} Es kann die ganze Zeit gekocht haben. Dunkel oder Rauch: Herd aus, Deckel auf, stehen lassen.`
+      ? `${sentence(passed)} Es kann die ganze Zeit gekocht haben. Dunkel oder Rauch: Herd aus, Deckel drauf, stehen lassen.`
       : `${sentence(passed)} Im Topf fest gewordener Sirup: water 60ml, und wieder aufkochen.`;
   },
   'gap.look.shout': 'NACH DEM TOPF\nSEHEN',
@@ -489,7 +489,7 @@ export const deCook = {
     ({
       heat: 'Das wurde zurückgenommen. Wie steht die Hitze jetzt?',
       pot: 'Das wurde zurückgenommen. Ist der Topf jetzt auf dem Herd oder daneben?',
-      lid: 'Das wurde zurückgenommen. Ist der Deckel jetzt auf oder ab?',
+      lid: 'Das wurde zurückgenommen. Ist der Deckel jetzt drauf oder ab?',
       pour: 'Das wurde zurückgenommen. Wo ist der Sirup jetzt: im Topf oder auf der Platte?',
     })[v.what] ?? 'Das wurde zurückgenommen. Was ist jetzt wahr?',
   'reading.doubt.ask': (v, p) => {

@@ -28,14 +28,14 @@ const firstActs: Readonly<Record<string, string>> = {
   foam: 'kleiner und Topf vom Herd; nie Wasser',
   overflow: 'zuerst Knopf aus, dann den Topf wegschieben; nie Wasser',
   scorched: 'vom Herd und stehen lassen; nie Wasser',
-  fire: 'Deckel auf, Hitze aus; nie den Topf bewegen, nie Wasser',
+  fire: 'Deckel drauf, Hitze aus; nie den Topf bewegen, nie Wasser',
   overshoot: 'zuerst vom Herd, dann löffelweise kochendes Wasser',
 };
 const acts: Readonly<Record<string, string>> = {
   'heat down': 'kleiner',
   'heat off': 'Hitze aus',
   'pot off': 'Topf vom Herd',
-  'lid on': 'Deckel auf',
+  'lid on': 'Deckel drauf',
   water: 'Wasser dazu',
   measure: 'gemessen',
   test: 'Wasserprobe',

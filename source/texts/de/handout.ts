@@ -99,7 +99,7 @@ export const deHandout = {
   'handout.step.dissolve':
     'Erhitz es auf mittlerer Stufe und rühr langsam. Reib einen Tropfen zwischen zwei Löffeln. Knirscht es noch? Dann rühr weiter. Kochen darf es noch nicht.',
   'handout.step.wall.lid':
-    'Wenn es kocht, leg den Deckel auf, 2 Minuten lang. Der Dampf wäscht die Topfwand. Dann heb den Deckel vom Gesicht weg ab.',
+    'Wenn es kocht, leg den Deckel darauf, 2 Minuten lang. Der Dampf wäscht die Topfwand. Dann heb den Deckel vom Gesicht weg ab.',
   'handout.step.wall.brush': 'Wenn es kocht, wasch die Topfwand mit einem nassen Pinsel. Trag lange Ärmel.',
   'handout.step.wall.none-late-stir':
     'Streif die Wand ab, solange sie kühl ist. Nimm keinen Deckel: es würde überschäumen.',

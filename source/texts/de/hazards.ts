@@ -131,7 +131,7 @@ export const deHazards = {
   'hazard.grains.cause': 'Der Zucker wird körnig',
   'hazard.grains.does': 'ein Kristall steckt den Ansatz an',
   'hazard.grains.shout': 'NICHT RÜHREN',
-  'hazard.grains.wall-lid': 'Nicht rühren. Zwei Minuten Deckel auf, dann vom Gesicht weg öffnen.',
+  'hazard.grains.wall-lid': 'Nicht rühren. Zwei Minuten Deckel drauf, dann vom Gesicht weg öffnen.',
   'hazard.grains.wall-brush': 'Nicht rühren. Feuchter langer Pinsel an die Wand, Ärmel herunter.',
   'hazard.grains.wall-leave':
     'Lass die Wand in Ruhe und kratz nicht. Kein Deckel: dieser Ansatz würde schäumen.',

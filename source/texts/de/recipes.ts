@@ -269,7 +269,7 @@ export const deShelf = {
     `Kochen auf ${printer.degrees(low)} bis ${printer.degrees(high)} auf Meereshöhe; in kaltem Wasser ${stageAndTyped(feels)}.`,
   'shelf.stir.until-boil': 'Rühren, bis es kocht, dann in Ruhe lassen.',
   'shelf.stir.late': 'Im letzten Teil des Kochens durchgehend sanft rühren.',
-  'shelf.wall.lid': 'Beim ersten Kochen: Deckel auf, 2-3 Minuten, daneben bleiben.',
+  'shelf.wall.lid': 'Beim ersten Kochen: Deckel drauf, 2-3 Minuten, daneben bleiben.',
   'shelf.wall.brush': 'Wand: feuchter langer Pinsel, früh beim Kochen. Kein Deckel.',
   'shelf.wall.none-late-stir': 'Kein Deckel: es schäumt. Streif die Wand ab, solange es kalt ist.',
   'shelf.handling': ({ hands, surface, dust }) =>

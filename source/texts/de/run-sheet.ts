@@ -71,7 +71,7 @@ export const deRunSheet = {
       : 'Es kocht. Löffel heraus: ab hier rührt niemand.',
   'run.still.why': ({ care, seconds }) => {
     const wall = {
-      lid: 'Deckel auf, 2-3 min, vom Gesicht weg geöffnet. ',
+      lid: 'Deckel drauf, 2-3 min, vom Gesicht weg geöffnet. ',
       brush: 'Feuchter Pinsel an die Wand, einmal. ',
       'none-late-stir': 'Kein Deckel: es würde schäumen. ',
     };

@@ -22,7 +22,9 @@ export const deTyped = {
   'typed.heat': (v, p) =>
     `${quotedBeginning(v.typed)} steht nicht auf diesem Knopf. Tipp heat und eines von ${p.list(v.allowed.map(escapeForTerminal))}${v.nearest === null ? '.' : `; meintest du ${quotedBeginning(`heat ${v.nearest}`)}?`}`,
   'typed.on-off': (v) =>
-    `Ist der ${v.word === 'pot' ? 'Topf' : 'Deckel'} auf oder ab? Tipp "${v.word} on" (auf) oder "${v.word} off" (ab).`,
+    v.word === 'pot'
+      ? 'Steht der Topf auf dem Herd oder daneben? Tipp "pot on" (darauf) oder "pot off" (daneben).'
+      : 'Ist der Deckel drauf oder ab? Tipp "lid on" (drauf) oder "lid off" (ab).',
   'typed.water': (v) => `${quotedBeginning(v.typed)} ist keine Menge Wasser. Tipp es so: water 30ml.`,
   'typed.hands': (v) =>
     `${quotedBeginning(v.typed)}: wessen Hände? Tipp "hands visitors" (zum ersten Mal), "hands bare" (geübte Erwachsene), "hands gloved" (Handschuhe) oder "hands children" (Kinder).`,

@@ -149,7 +149,7 @@ const typed: Readonly<Record<string, string>> = {
   ok: 'gesehen',
   'pot on': 'Topf auf dem Herd',
   'pot off': 'Topf neben dem Herd',
-  'lid on': 'Deckel auf',
+  'lid on': 'Deckel drauf',
   'lid off': 'Deckel ab',
   'at boil': 'noch beim Kochen',
   'at pour': 'noch im Topf',
@@ -205,7 +205,7 @@ export const firmnessWord = (firm: string): string => entry(firmness, firm);
 
 const acts: Readonly<Record<string, string>> = {
   ...typed,
-  'pot on': 'Topf auf',
+  'pot on': 'Topf drauf',
   'pot off': 'Topf ab',
   'arms out': 'Arme am Ende',
   droops: 'hängt durch',
