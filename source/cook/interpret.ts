@@ -105,6 +105,19 @@ const heat: Reader = (rest, { typing }) =>
       );
 
 const isTrouble = (name: string): name is TroubleName => (troubleNames as readonly string[]).includes(name);
+/** With burnt fingers nobody types two words. */
+const emergencies = [
+  'burn',
+  'fire',
+  'scorched',
+  'choking',
+  'allergy',
+  'overflow',
+  'foam',
+  'glass',
+  'spill',
+  'power',
+] as const satisfies readonly TroubleName[];
 const isPhase = (name: string): name is PhaseId => (phaseIds as readonly string[]).includes(name);
 
 const trouble: Reader = (rest) =>
@@ -207,6 +220,7 @@ const words: readonly (readonly [string, Reader])[] = [
   ['arms out', without({ kind: 'arms out' })],
   ['portion', portion],
   ['trouble', trouble],
+  ...emergencies.map((name): readonly [string, Reader] => [name, without({ kind: 'trouble', name })]),
   ['over', over],
   ['at', at],
   ['stop', without({ kind: 'stop' })],
@@ -224,6 +238,7 @@ const words: readonly (readonly [string, Reader])[] = [
 /** Words that mean nothing certain with anything behind them. */
 const standAlone: ReadonlySet<string> = new Set([
   ...coldWaterOutcomes,
+  ...emergencies,
   ...['unsure', 'done', 'yes', 'no', 'undo', 'stop', 'droops', 'holds', 'arms out'],
   ...['thermometer none', 'no thermometer'],
 ]);
@@ -244,13 +259,15 @@ const remark = (line: string): Read | null => {
   return null;
 };
 
-/** What was probably meant: the whole line, or its first word with the rest as typed. */
-const nearestLine = (typed: string): string | null => {
+/** What was probably meant: the whole line, or its first word with the rest as typed, if that can be taken. */
+const nearestLine = (typed: string, advice: Advice): string | null => {
   const whole = nearest(typed, typedWords);
   if (whole !== null) return whole;
   const parts = typed.split(' ');
   const word = parts.length === 1 ? null : nearest(textAt(parts, 0), typedWords);
-  return word === null ? null : [word, ...parts.slice(1)].join(' ');
+  if (word === null) return null;
+  const line = [word, ...parts.slice(1)].join(' ');
+  return 'because' in read(line, advice) ? null : line;
 };
 
 const read = (line: string, advice: Advice): Read => {
@@ -263,7 +280,8 @@ const read = (line: string, advice: Advice): Read => {
     return reading(advice.typing.bare, (found) => message('typed.reading', { typed: found }))(typed, advice);
   }
   const known = words.find(([word]) => typed === word || typed.startsWith(`${word} `));
-  if (known === undefined) return no(message('typed.unknown', { typed: line, nearest: nearestLine(typed) }));
+  if (known === undefined)
+    return no(message('typed.unknown', { typed: line, nearest: nearestLine(typed, advice) }));
   const [word, reader] = known;
   const rest = typed.slice(word.length).trim();
   // "yes, in a minute" is no yes.
@@ -274,7 +292,10 @@ const read = (line: string, advice: Advice): Read => {
 
 /** The one place that reads what people type. Pure; never throws; control characters are data and never act. */
 export const interpret = (typed: string, advice: Advice): CookEvent | Queried => {
-  const line = typed.trim().replaceAll(/\s+/g, ' ');
+  const spaced = typed.trim().replaceAll(/\s+/g, ' ');
+  const isWords = spaced.length <= longest.line && remark(spaced) === null;
+  // A colon is how words are begun on the full screen; "done!" is done, and "yes?" is no yes.
+  const line = isWords ? spaced.replace(/^: ?/, '').replace(/[.! ]+$/, '') : spaced;
   const event = read(line, advice);
   return 'because' in event ? { kind: 'queried', typed, because: event.because } : event;
 };

@@ -23,7 +23,9 @@ const plain = (typed: string): string =>
 export const nearest = (typed: string, allowed: readonly string[]): string | null => {
   const sought = plain(typed).slice(0, 64);
   let best: string | null = null;
-  let bestDistance = Math.max(2, Math.floor(sought.length / 3)) + 1;
+  // Two letters of three are another word.
+  const most = sought.length <= 3 ? 1 : Math.max(2, Math.floor(sought.length / 3));
+  let bestDistance = most + 1;
   for (const word of allowed) {
     const distance = leven(sought, word);
     if (distance < bestDistance) {

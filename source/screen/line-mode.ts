@@ -4,6 +4,7 @@ import type { Session } from '../session/session.js';
 import { type Message, message, words } from '../texts/message.js';
 import type { Printer } from '../units/printer.js';
 import { linesBetween, wrapped } from './lines.js';
+import { asksFor } from './own-words.js';
 import { type ScaleChoice, scaleSaid, scaleTyped } from './scales.js';
 
 export type LineModeOptions = {
@@ -66,7 +67,7 @@ export class LineMode {
     this.#prompt();
     for await (const line of lines) {
       const typed = line.trim();
-      if (typed === 'leave') break;
+      if (asksFor('leave', typed)) break;
       await this.#take(typed);
       this.#prompt();
     }
@@ -80,7 +81,7 @@ export class LineMode {
   async #take(typed: string): Promise<void> {
     const { session } = this.#options;
     if (typed === '') return;
-    if (typed === 'help' || typed === '?') {
+    if (asksFor('help', typed)) {
       this.#say(message('line.help', { words: [...typedWords, 'show c', 'show f'] }));
       return;
     }

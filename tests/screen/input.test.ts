@@ -206,6 +206,22 @@ describe('the typed line', () => {
     expect(new Keyboard(await boiling()).press(':h\u007f').state.entry).toBeNull();
   });
 
+  it('that were not taken give way to the words that are typed instead, which are no keys', async () => {
+    const queried = { kind: 'queried', because: { id: 'typed.nothing' }, typed: 'it smells' } as const;
+    const behind = async (keys: string, apart: number): Promise<readonly string[]> =>
+      new Keyboard(await boiling()).tell(queried).press(keys, apart).wait(300).typed;
+    // One key in half a second, or all at once.
+    for (const apart of [500, 0]) {
+      expect(await behind('scorched\r', apart)).toEqual(['scorched']);
+      expect(await behind('undo\r', apart)).toEqual(['undo']);
+      expect(await behind(':heat low\r', apart)).toEqual(['heat low']);
+      expect(await behind('238\r', apart)).toEqual(['238']);
+    }
+    expect(await behind('\u007f\u007f\r', 100)).toEqual(['it smel']);
+    const trouble = new Keyboard(await boiling()).tell(queried).press('!').wait(300);
+    expect(trouble.state).toMatchObject({ chooser: 'trouble', entry: null });
+  });
+
   it('lets trouble through, but not out of a remark', async () => {
     expect(new Keyboard(await boiling()).press(':hea!').state.chooser).toBe('trouble');
     expect(new Keyboard(await boiling()).press(':note hot!').state.entry?.text).toBe('note hot!');

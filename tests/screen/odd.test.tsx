@@ -314,7 +314,8 @@ describe('in lines, for somebody who types', () => {
         await one.session.type('trouble foam');
         happens([]);
         yield '';
-        yield 'leave';
+        yield 'Quit';
+        throw new Error('it read on');
       })(),
       write: (text) => {
         written += text;

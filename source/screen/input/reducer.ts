@@ -1,6 +1,7 @@
 import { type Message, message } from '../../texts/message.js';
 import type { TemperatureUnit } from '../../units/temperature.js';
 import { actOf, type Situation } from '../keys.js';
+import { asksFor } from '../own-words.js';
 import { type ScaleChoice, scaleSaid, scaleTyped, switched } from '../scales.js';
 import { signsOf } from '../signs.js';
 import { toggled, type ViewChoice } from '../views.js';
@@ -89,12 +90,21 @@ const isDigit = (char: string): boolean => /^\d$/.test(char);
 /** What may stand in a reading behind its first digit. */
 const joinsReading = (char: string): boolean => /^[\d.,fc°]$/i.test(char);
 const keepsLetters = /^(note|mark)\b/i;
-const helpWords = ['help', '?'];
-const leaveWords = ['q', 'quit', 'exit', 'leave'];
+
+const isLetter = (char: string): boolean => /^\p{L}/u.test(char);
+
+/**
+ * What a key is typed behind: nothing, where a line was given back, which gives way. A letter begins other words then, for
+ * what to type instead stands right there, and must not be taken for keys.
+ */
+const typedBehind = ({ entry }: InputState, key: Key): InputState['entry'] => {
+  if (entry?.returned !== true || key.kind !== 'char') return entry;
+  return entry.of === 'words' && isLetter(key.char) ? { text: '', of: 'words' } : null;
+};
 
 /** Whether a key would command something, as things stand. Digits, Enter and Backspace never do. */
-const isCommand = (key: Key, { entry: shown }: InputState): boolean => {
-  const entry = shown?.returned ? null : shown;
+const isCommand = (key: Key, state: InputState): boolean => {
+  const entry = typedBehind(state, key);
   if (key.kind !== 'char' || isDigit(key.char)) return false;
   if (entry === null) return key.char !== ':';
   if (entry.of === 'words') return false;
@@ -164,8 +174,8 @@ const enter = (state: InputState, at: number, situation: Situation): Stepped => 
   const typed = state.entry?.text.trim() ?? '';
   const cleared = { ...state, entry: null };
   if (typed === '') return still(cleared);
-  if (helpWords.includes(typed.toLowerCase())) return still({ ...cleared, help: true });
-  if (leaveWords.includes(typed.toLowerCase())) return still({ ...cleared, leaving: true });
+  if (asksFor('help', typed)) return still({ ...cleared, help: true });
+  if (asksFor('leave', typed)) return still({ ...cleared, leaving: true });
   const scale = scaleTyped(typed);
   if (scale !== null) return still(inScale(cleared, scale, situation));
   return { state: cleared, effects: [{ kind: 'type', typed, at, line: true }] };
@@ -198,8 +208,7 @@ const char = (state: InputState, typed: string, at: number, situation: Situation
 
 /** One key, at its moment, that is known to be no part of a burst. */
 const handle = (before: InputState, key: Key, at: number, situation: Situation): Stepped => {
-  const begins = key.kind === 'char' && before.entry?.returned === true;
-  const state = { ...before, notice: null, entry: begins ? null : before.entry };
+  const state = { ...before, notice: null, entry: typedBehind(before, key) };
   if (key.kind === 'interrupt')
     return before.leaving
       ? { state, effects: [{ kind: 'leave', how: 'interrupted' }] }

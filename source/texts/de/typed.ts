@@ -2,15 +2,20 @@ import { escapeForTerminal } from '../../units/escape.js';
 import type { typedTexts } from '../en/typed.js';
 import { quotedBeginning } from '../quoted.js';
 import type { Translated } from '../texts.js';
+import { everyday } from './everyday.js';
 
 /** What is said of a line that could not be taken. Typed words stay English: they are what has to be typed. */
 export const deTyped = {
   'typed.nothing':
     'Es wurde nichts getippt. Ziffern sind eine Ablesung; "done" heißt erledigt; "help" zeigt die Wörter.',
-  'typed.unknown': (v) =>
-    v.nearest === null
-      ? `${quotedBeginning(v.typed)} ist nicht zu verstehen. Tipp eine Ablesung (238), "done" (erledigt) oder "help" für die Wörter.`
-      : `${quotedBeginning(v.typed)} ist nicht zu verstehen. Meintest du ${quotedBeginning(v.nearest)}?`,
+  'typed.unknown': (v) => {
+    const instead =
+      everyday(v.typed, v.nearest) ??
+      (v.nearest === null
+        ? 'Tipp eine Ablesung (238), "done" (erledigt) oder "help" für die Wörter.'
+        : `Meintest du ${quotedBeginning(v.nearest)}?`);
+    return `${quotedBeginning(v.typed)} ist nicht zu verstehen. ${instead}`;
+  },
   'typed.too-long': (v) =>
     `Eine Zeile von ${v.length} Zeichen kann nicht gemeint sein. Tipp eines nach dem anderen.`,
   'typed.reading': (v) =>

@@ -1,14 +1,19 @@
 import { escapeForTerminal } from '../../units/escape.js';
 import type { Printer } from '../../units/printer.js';
 import { quotedBeginning } from '../quoted.js';
+import { everyday } from './everyday.js';
 
 /** What is said of a line that could not be taken: what was found, and what to type instead. */
 export const typedTexts = {
   'typed.nothing': 'Nothing was typed. Digits are a reading; "done" is done; "help" shows the words.',
-  'typed.unknown': (v: { typed: string; nearest: string | null }) =>
-    v.nearest === null
-      ? `${quotedBeginning(v.typed)} is not understood. Type a reading (238), "done", or "help" for the words.`
-      : `${quotedBeginning(v.typed)} is not understood. Did you mean ${quotedBeginning(v.nearest)}?`,
+  'typed.unknown': (v: { typed: string; nearest: string | null }) => {
+    const instead =
+      everyday(v.typed, v.nearest) ??
+      (v.nearest === null
+        ? 'Type a reading (238), "done", or "help" for the words.'
+        : `Did you mean ${quotedBeginning(v.nearest)}?`);
+    return `${quotedBeginning(v.typed)} is not understood. ${instead}`;
+  },
   'typed.too-long': (v: { length: number }) =>
     `A line of ${v.length} characters is too long to be meant. Type one thing at a time.`,
   'typed.reading': (v: { typed: string }) =>
