@@ -1,11 +1,12 @@
 import { saturationPascal } from '../sugar/water.js';
 import { type Message, message } from '../texts/message.js';
 import { parseAltitude } from '../units/parse.js';
-import { parseTemperature, type TemperatureUnit, toCelsius } from '../units/temperature.js';
+import { otherUnit, parseTemperature, type TemperatureUnit, toCelsius } from '../units/temperature.js';
 import { inside, plausibleBoilingCelsius } from './air.js';
 import { defaultKitchen } from './default.js';
 import type { Kitchen, StoveKind, Thermometer } from './kitchen.js';
 import { kitchenAltitudeMetres, stoveKinds, thermometerKinds } from './parse.js';
+import { fillers, noneSaid, seaLevelSaid, stovesSaid, thermometersSaid } from './said.js';
 
 type QuestionId = 'place' | 'stove' | 'thermometer';
 
@@ -48,9 +49,21 @@ type Answered<T> = { readonly value: T } | { readonly problem: Message };
 
 const nowhere: Place = { altitudeMetres: null, boilsShownCelsius: null };
 
+const boilsBefore = /^(?:water\s+|wasser\s+)?(?:boils|kocht)(?:\s+(?:at|bei))?\s+/i;
+
+/** The boiling point in water; without a unit the one in which water can boil at that, the thermometer's own first. */
+const boilingPoint = (text: string, unit: TemperatureUnit): number | null => {
+  const read = parseTemperature(text.replace(boilsBefore, ''));
+  if (read === null || (read.unit === null && !boilsBefore.test(text))) return null;
+  const units = read.unit === null ? [unit, otherUnit(unit)] : [read.unit];
+  const celsius = units.map((one) => toCelsius(read.value, one));
+  return celsius.find((one) => inside(one, plausibleBoilingCelsius)) ?? null;
+};
+
 const placeOf = (typed: string, unit: TemperatureUnit): Answered<Place> => {
-  const text = typed.trim();
+  const text = typed.trim().replaceAll(fillers, '');
   if (text === '') return { value: nowhere };
+  if (seaLevelSaid.includes(text.toLowerCase())) return { value: { ...nowhere, altitudeMetres: 0 } };
   const altitude = parseAltitude(text);
   if (altitude.kind === 'altitude') {
     const [low, high] = kitchenAltitudeMetres;
@@ -58,39 +71,61 @@ const placeOf = (typed: string, unit: TemperatureUnit): Answered<Place> => {
       ? { value: { ...nowhere, altitudeMetres: altitude.metres } }
       : { problem: message('kitchen.altitude-range', { metres: altitude.metres, low, high }) };
   }
-  const boils = parseTemperature(text.replace(/^(water\s+)?boils(\s+at)?\s+/i, ''));
-  const celsius = boils === null ? Number.NaN : toCelsius(boils.value, boils.unit ?? unit);
-  const typedAsTemperature = boils !== null && (boils.unit !== null || /^(water\s+)?boils/i.test(text));
-  return typedAsTemperature && inside(celsius, plausibleBoilingCelsius)
-    ? { value: { ...nowhere, boilsShownCelsius: celsius } }
-    : { problem: message('kitchen.ask.not-understood.place', { found: text.slice(0, 40) }) };
+  const celsius = boilingPoint(text, unit);
+  if (celsius !== null) return { value: { ...nowhere, boilsShownCelsius: celsius } };
+  const found = typed.trim().slice(0, 40);
+  return {
+    problem: /^\d{1,5}$/.test(text)
+      ? message('kitchen.ask.bare.place', { found: text })
+      : message('kitchen.ask.not-understood.place', { found }),
+  };
 };
+
+const ownWord = <T>(table: Readonly<Record<string, T>>, word: string): T | undefined =>
+  Object.hasOwn(table, word) ? table[word] : undefined;
 
 const stoveOf = (typed: string): Answered<StoveKind> => {
   const text = typed.trim().toLowerCase().replaceAll(/\s+/g, '-');
   if (text === '') return { value: defaultKitchen.stove };
-  const stove = stoveKinds.find((kind) => kind === text);
+  const stove = ownWord(stovesSaid, text) ?? stoveKinds.find((kind) => kind === text);
   return stove === undefined
     ? { problem: message('kitchen.ask.not-understood.stove', { found: typed.trim().slice(0, 40) }) }
     : { value: stove };
 };
 
+const unitWords: Readonly<Record<string, TemperatureUnit>> = {
+  c: 'C',
+  celsius: 'C',
+  f: 'F',
+  fahrenheit: 'F',
+};
+
+/** What is left of an answer when the unit and the kind are taken from it says nothing, or is not understood. */
+const saysNothing: ReadonlySet<string> = new Set(['in', 'thermometer', 'candy', 'sugar', 'grad', 'degrees']);
+
 const instrumentOf = (typed: string): Answered<Instrument | null> => {
-  const words = typed
-    .trim()
-    .toLowerCase()
+  const line = typed.trim().toLowerCase();
+  if (line === '') return { value: { kind: 'dial', unit: 'F' } };
+  if (noneSaid.includes(line)) return { value: null };
+  const words = line
+    .replaceAll(/[°,]/g, ' ')
     .split(/\s+/)
     .filter((word) => word !== '');
-  if (words.length === 0) return { value: { kind: 'dial', unit: 'F' } };
-  if (words.length === 1 && words[0] === 'none') return { value: null };
-  const kind = thermometerKinds.find((one) => words.includes(one));
-  const unit = words.includes('f') ? 'F' : words.includes('c') ? 'C' : null;
-  const others = words.filter((word) => word !== kind && word !== 'c' && word !== 'f');
-  if (kind === undefined || others.length > 0)
+  const kindOf = (word: string): Thermometer['kind'] | undefined =>
+    thermometerKinds.find((one) => one === word) ?? ownWord(thermometersSaid, word);
+  const kinds = new Set(words.map(kindOf).filter((kind) => kind !== undefined));
+  const units = words.map((word) => ownWord(unitWords, word)).filter((unit) => unit !== undefined);
+  const others = words.filter(
+    (word) => kindOf(word) === undefined && ownWord(unitWords, word) === undefined && !saysNothing.has(word),
+  );
+  const [kind = 'dial', ...moreKinds] = kinds;
+  const [unit = 'F', ...moreUnits] = units;
+  const isSaid = kinds.size + units.length > 0;
+  if (!isSaid || others.length + moreKinds.length + moreUnits.length > 0)
     return {
       problem: message('kitchen.ask.not-understood.thermometer', { found: typed.trim().slice(0, 40) }),
     };
-  return { value: { kind, unit: unit ?? 'F' } };
+  return { value: { kind, unit } };
 };
 
 /** Whether one answer is understood; null if so, else the sentence that asks again. */

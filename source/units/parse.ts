@@ -126,9 +126,12 @@ export const parseLength = (typed: string): Length | Unread => {
   return typeof millimetres === 'number' ? { kind: 'length', millimetres } : millimetres;
 };
 
-/** An altitude above sea level, also below it: "1450m", "4750ft", "-430 m" → metres. */
+/** "1.450 m" as half of Europe writes it: nobody knows how high a kitchen lies to a millimetre. Of kilometres it may be. */
+const groupedByPoint = /^(\s*[-+−]?\d{1,2})\.(\d{3})(?!\d|\s*k)/i;
+
+/** An altitude above sea level, also below it: "1450m", "1.450 m", "4750ft", "-430 m" → metres. */
 export const parseAltitude = (typed: string): Altitude | Unread => {
-  const metres = parseIn(typed, altitudeUnits, 'altitude', true);
+  const metres = parseIn(typed.replace(groupedByPoint, '$1$2'), altitudeUnits, 'altitude', true);
   return typeof metres === 'number' ? { kind: 'altitude', metres } : metres;
 };
 

@@ -367,6 +367,41 @@ describe('the first run', () => {
   });
 
   it.each([
+    ['place', 'sea level', { altitudeMetres: 0 }],
+    ['place', '1.450 m', { altitudeMetres: 1450 }],
+    ['place', 'about 500 m', { altitudeMetres: 500 }],
+    ['place', '500 m ü. M.', { altitudeMetres: 500 }],
+    ['place', '500 m above sea level', { altitudeMetres: 500 }],
+    ['stove', 'electric coil', { stove: 'coil' }],
+    ['stove', 'Ceranfeld', { stove: 'glass-ceramic' }],
+    ['stove', 'Gasherd', { stove: 'gas' }],
+    ['thermometer', 'dial °C', { thermometers: [{ kind: 'dial', unit: 'C' }] }],
+    ['thermometer', 'digital thermometer, in Celsius', { thermometers: [{ kind: 'digital', unit: 'C' }] }],
+    ['thermometer', 'celsius', { thermometers: [{ kind: 'dial', unit: 'C' }] }],
+    ['thermometer', 'Zeiger', { thermometers: [{ kind: 'dial', unit: 'F' }] }],
+    ['thermometer', 'no thermometer', { thermometers: [] }],
+  ] as const)('as people say it: %s: %s', (id, typed, kitchen) => {
+    expect(firstRunProblem(id, typed)).toBeNull();
+    expect(answerFirstRun({ [id]: typed })).toMatchObject(kitchen);
+  });
+
+  it('water that is said to boil at 95 boils at 95 °C, also for a thermometer in °F', () => {
+    for (const place of ['water boils at 95', 'boils 95', 'Wasser kocht bei 95'])
+      expect(airOf(answerFirstRun({ place })).waterBoilsCelsius).toBeCloseTo(95, 6);
+    expect(
+      airOf(answerFirstRun({ place: 'boils 203', thermometer: 'dial c' })).waterBoilsCelsius,
+    ).toBeCloseTo(95, 6);
+  });
+
+  it.each(['constructor', '__proto__', 'dial digital', 'c f', 'thermometer'])(
+    '%s is no thermometer',
+    (typed) => {
+      expect(firstRunProblem('thermometer', typed)).not.toBeNull();
+      expect(firstRunProblem('stove', typed)).not.toBeNull();
+    },
+  );
+
+  it.each([
     [
       'place',
       'high up',
@@ -375,7 +410,7 @@ describe('the first run', () => {
     [
       'place',
       '1450',
-      '"1450" is neither an altitude nor a boiling point. Type for example 1450 m, 4750 ft or boils 203 F.',
+      '1450 what? Type 1450 m, 1450 ft, or what the thermometer shows in boiling water: boils 203 F.',
     ],
     [
       'place',
@@ -387,11 +422,15 @@ describe('the first run', () => {
       '384400 km',
       '384,400,000 m is no place for a kitchen. Write an altitude from -450 m to 5,500 m, for example 1450 m or 4750 ft.',
     ],
-    ['stove', 'campfire', '"campfire" is no stove. Type gas, coil, glass-ceramic or induction.'],
+    [
+      'stove',
+      'electric',
+      '"electric" does not say which of the four. Type gas, coil (a spiral or an iron plate), glass-ceramic (a flat glass top) or induction.',
+    ],
     [
       'thermometer',
       'finger',
-      '"finger" is no thermometer. Type dial, digital, glass or infrared, and C or F; or none.',
+      '"finger" does not say which kind. Type dial, digital, glass or infrared, and C or F; or none.',
     ],
   ] as const)('%s: %s -> %s', (id, typed, sentence) => {
     const problem = firstRunProblem(id, typed);

@@ -75,9 +75,11 @@ export const deKitchenAsk = {
     'Jede Art liegt anders daneben; ohne eines entscheidet allein die Wasserprobe.',
   'kitchen.ask.thermometer.skip': 'Enter: dial F (Zeiger).',
   'kitchen.ask.not-understood.stove': ({ found }) =>
-    `${quoted(found)} ist kein Herd. Tipp gas, coil (Kochplatte), glass-ceramic (Glaskeramik) oder induction (Induktion).`,
+    `${quoted(found)} sagt nicht, welcher von den vieren. Tipp gas, coil (Kochplatte), glass-ceramic (Glaskeramik) oder induction (Induktion).`,
   'kitchen.ask.not-understood.thermometer': ({ found }) =>
-    `${quoted(found)} ist kein Thermometer. Tipp dial (Zeiger), digital, glass (Glas) oder infrared (infrarot), und C oder F; oder none (keines).`,
+    `${quoted(found)} sagt nicht, welche Art. Tipp dial (Zeiger), digital, glass (Glas) oder infrared (infrarot), und C oder F; oder none (keines).`,
+  'kitchen.ask.bare.place': ({ found }) =>
+    `${found} was? Tipp ${found} m, ${found} ft, oder was das Thermometer in kochendem Wasser zeigt: boils 203 F.`,
   'kitchen.ask.not-understood.place': ({ found }) =>
     `${quoted(found)} ist weder eine Höhe noch ein Siedepunkt. Tipp zum Beispiel 1450 m, 4750 ft oder boils 203 F.`,
 } as const satisfies Translated<typeof kitchenAskTexts>;

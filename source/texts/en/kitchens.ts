@@ -90,9 +90,11 @@ export const kitchenAskTexts = {
     'Each kind is off by a different amount; with none, the cold-water test decides alone.',
   'kitchen.ask.thermometer.skip': 'Enter: dial F.',
   'kitchen.ask.not-understood.stove': ({ found }: { found: string }) =>
-    `${quoted(found)} is no stove. Type gas, coil, glass-ceramic or induction.`,
+    `${quoted(found)} does not say which of the four. Type gas, coil (a spiral or an iron plate), glass-ceramic (a flat glass top) or induction.`,
   'kitchen.ask.not-understood.thermometer': ({ found }: { found: string }) =>
-    `${quoted(found)} is no thermometer. Type dial, digital, glass or infrared, and C or F; or none.`,
+    `${quoted(found)} does not say which kind. Type dial, digital, glass or infrared, and C or F; or none.`,
+  'kitchen.ask.bare.place': ({ found }: { found: string }) =>
+    `${found} what? Type ${found} m, ${found} ft, or what the thermometer shows in boiling water: boils 203 F.`,
   'kitchen.ask.not-understood.place': ({ found }: { found: string }) =>
     `${quoted(found)} is neither an altitude nor a boiling point. Type for example 1450 m, 4750 ft or boils 203 F.`,
 } as const;

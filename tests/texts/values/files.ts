@@ -86,6 +86,7 @@ export const fileValues = {
   'kitchen.ask.not-understood.stove': { found: typed },
   'kitchen.ask.not-understood.thermometer': { found: typed },
   'kitchen.ask.not-understood.place': { found: typed },
+  'kitchen.ask.bare.place': { found: ['1450'] },
   'kitchen.note.air-from-boiling': { celsius: [95.1], altitudeMetres: [null, 1462] },
   'kitchen.note.pressure-reduced': {
     pressurePascal: [101_300],
