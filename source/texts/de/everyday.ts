@@ -52,6 +52,16 @@ const sayings: Everyday = {
     ['nein|nö|nicht|falsch|nee', 'Wenn es nicht stimmt, tipp "no".'],
     ['ende|beenden|schluss|tschüss|raus', 'Zum Verlassen tipp "leave". Alles bleibt erhalten.'],
     ['zurück|fehler|vertippt|ups|hoppla', 'Das zuletzt Getippte nimmst du mit "undo" zurück.'],
+    [
+      'kind*|besuch*|erwachsene*|handschuh*',
+      'Wessen Hände ziehen: tipp "hands children" (Kinder), "hands visitors" (zum ersten Mal) oder "hands bare" (geübt).',
+    ],
+    ['wasser dazu|mehr wasser', 'Wasser, das dazukam: tipp es so: "water 30ml".'],
+    [
+      'gieß*|gegossen|gieße*',
+      'Ist es das, worauf der Schritt wartet? Dann tipp "done". Schon länger gegossen: "at fold".',
+    ],
+    ['abbrechen|aufgeben|wegwerfen', 'Ein Ansatz, der aufgegeben wird: tipp "stop".'],
     ['warte*|pause|moment', 'Beim Warten ist nichts zu tippen; die Uhr läuft weiter.'],
     [
       'hallo|was|warum|wieso|wie|wann|wo|wer|hilfe',

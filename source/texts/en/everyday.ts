@@ -55,6 +55,13 @@ const sayings: Everyday = {
     ['no|nope|nah|not|false', 'If it is not, type "no".'],
     ['bye|close', 'To leave, type "leave". The cook is kept.'],
     ['back|mistake|wrong|oops|sorry|typo', 'What was typed last is taken back with "undo".'],
+    [
+      'kid*|child*|visitor*|adult*|glove*',
+      'Whose hands pull: type "hands children", "hands visitors", "hands bare" or "hands gloved".',
+    ],
+    ['add* water|more water|water added', 'Water that went in: type it like this: "water 30ml".'],
+    ['pour*', 'If that is what the step waits for, type "done". Poured long ago: "at fold".'],
+    ['cancel|abort|give up|throw away', 'A batch that is given up: type "stop".'],
     ['wait|pause|moment', 'Nothing has to be typed while you wait; the clock goes on.'],
     [
       'hello|hi|what|why|how|when|where|who|help',
