@@ -65,14 +65,15 @@ export const seaside: Kitchen = {
 export const blind: Kitchen = { ...hall, thermometers: [] };
 
 export type Opening = {
-  readonly recipe?: RecipeName;
+  readonly recipe?: RecipeName | Recipe;
   readonly kitchen?: Kitchen;
   readonly from?: PhaseId | null;
 };
 
 export const opened = (opening: Opening = {}): Opened => ({
   kind: 'opened',
-  recipe: recipe(opening.recipe ?? 'hill-hall-ginger-pull'),
+  recipe:
+    typeof opening.recipe === 'object' ? opening.recipe : recipe(opening.recipe ?? 'hill-hall-ginger-pull'),
   kitchen: opening.kitchen ?? seaside,
   runSheet: null,
   seed: null,

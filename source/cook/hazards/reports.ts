@@ -36,8 +36,10 @@ const poured = (cook: Cook): boolean => cook.pouredAt !== null;
 const overshot = (cook: Cook): readonly TextId[] => {
   if (poured(cook)) return ['hazard.overshoot.slab'];
   const scorched = cook.troubles.some((trouble) => trouble.name === 'scorched');
-  const celsius = cook.lastReading?.celsius ?? null;
-  if (scorched || (celsius !== null && celsius >= rescueBelowCelsius)) {
+  // One that is doubted may be right.
+  const doubted = cook.doubt?.of === 'syrup' ? [cook.doubt.celsius] : [];
+  const hottest = Math.max(cook.lastReading?.celsius ?? -Infinity, ...doubted);
+  if (scorched || hottest >= rescueBelowCelsius) {
     return ['hazard.overshoot.off', 'hazard.overshoot.keep'];
   }
   return [
