@@ -21,5 +21,8 @@ export default defineConfig({
     ],
     setupFiles: ['tests/seed.ts', 'tests/languages.ts'],
     testTimeout: 30_000,
+    // Loading the program anew for each test file takes longer than its tests; only what is worked out while a module
+    // loads needs it.
+    isolate: process.env.MUTATE_STATIC === '1',
   },
 });
