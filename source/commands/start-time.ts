@@ -10,16 +10,20 @@ import type { Read } from './plan-options.js';
 /** When the pulling is, on this machine's calendar. */
 export type Start = PullTime & { readonly millisecond: number };
 
-const dateFor = ({ day, hours, minutes }: WallTime, now: Date): Date =>
-  typeof day === 'object'
-    ? new Date(day.year, day.month - 1, day.date, hours, minutes)
-    : new Date(
-        now.getFullYear(),
-        now.getMonth(),
-        now.getDate() + (day === 'tomorrow' ? 1 : 0),
-        hours,
-        minutes,
-      );
+/** The named time on its day; a weekday, or a date without its year, is the next that is still to come. */
+const dateFor = ({ day, hours, minutes }: WallTime, now: Date): Date => {
+  const [year, month, date] = [now.getFullYear(), now.getMonth(), now.getDate()];
+  const ahead = (days: number): Date => new Date(year, month, date + days, hours, minutes);
+  if (day === 'today') return ahead(0);
+  if (day === 'tomorrow') return ahead(1);
+  if ('weekday' in day) {
+    const first = ahead((day.weekday - now.getDay() + 7) % 7);
+    return first > now ? first : ahead(7);
+  }
+  const inYear = (which: number): Date => new Date(which, day.month - 1, day.date, hours, minutes);
+  if (day.year !== null) return inYear(day.year);
+  return inYear(year) > now ? inYear(year) : inYear(year + 1);
+};
 
 const secondOfDay = (date: Date): number =>
   date.getHours() * 3600 + date.getMinutes() * 60 + date.getSeconds();

@@ -10,41 +10,97 @@ export type WallTime = {
   readonly minutes: number;
   /** Typed with am or pm: printed back like that. */
   readonly twelve: boolean;
-  readonly day:
-    | 'today'
-    | 'tomorrow'
-    | { readonly year: number; readonly month: number; readonly date: number };
+  readonly day: Day;
 };
 
-const dayOf = (word: string): WallTime['day'] | null => {
-  if (word === '' || word === 'today') return 'today';
-  if (word === 'tomorrow') return 'tomorrow';
-  const found = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(word);
-  if (found === null) return null;
-  const [year, month, date] = [Number(found[1]), Number(found[2]), Number(found[3])];
-  const exists = new Date(Date.UTC(year, month - 1, date)).getUTCDate() === date;
+/** A day as people name it: `weekday` counts from Sunday, 0 to 6; without its year a date is the next such date. */
+export type Day =
+  | 'today'
+  | 'tomorrow'
+  | { readonly weekday: number }
+  | { readonly year: number | null; readonly month: number; readonly date: number };
+
+const dayWords: Readonly<Record<string, Day>> = {
+  '': 'today',
+  today: 'today',
+  tonight: 'today',
+  heute: 'today',
+  tomorrow: 'tomorrow',
+  morgen: 'tomorrow',
+};
+
+const weekdays = [
+  ['sunday', 'sun', 'sonntag', 'so'],
+  ['monday', 'mon', 'montag', 'mo'],
+  ['tuesday', 'tue', 'dienstag', 'di'],
+  ['wednesday', 'wed', 'mittwoch', 'mi'],
+  ['thursday', 'thu', 'donnerstag', 'do'],
+  ['friday', 'fri', 'freitag', 'fr'],
+  ['saturday', 'sat', 'samstag', 'sonnabend', 'sa'],
+];
+
+/** "2026-11-28", "28.11." or "28.11.2026"; with a stroke nobody knows which is the month. */
+const dateOf = (words: string): Day | null => {
+  const iso = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(words);
+  const dotted = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4})?$/.exec(words);
+  const [year, month, date] =
+    iso !== null
+      ? [Number(iso[1]), Number(iso[2]), Number(iso[3])]
+      : dotted !== null
+        ? [dotted[3] === undefined ? null : Number(dotted[3]), Number(dotted[2]), Number(dotted[1])]
+        : [null, 0, 0];
+  // 29 February needs its year.
+  const exists = new Date(Date.UTC(year ?? 2001, month - 1, date)).getUTCDate() === date;
   return exists && month >= 1 && month <= 12 && date >= 1 ? { year, month, date } : null;
 };
 
+const dayOf = (words: string): Day | null => {
+  const named = Object.hasOwn(dayWords, words) ? dayWords[words] : undefined;
+  if (named !== undefined) return named;
+  const weekday = weekdays.findIndex((names) => names.includes(words.replace(/\.$/, '')));
+  return weekday >= 0 ? { weekday } : dateOf(words);
+};
+
+const noon = /^(noon|midday|mittags?)$/;
+const byTheClock = /^(\d{1,2})(?:[:.h](\d{2}))?\s*(a\.?m\.?|p\.?m\.?|uhr|h)?(?:\s+(\d{2}))?$/;
+
+const timeOf = (words: string): Omit<WallTime, 'day'> | null => {
+  if (noon.test(words)) return { hours: 12, minutes: 0, twelve: false };
+  const found = byTheClock.exec(words);
+  if (found === null) return null;
+  const [hour, unit] = [Number(textAt(found, 1)), textAt(found, 3)];
+  const [before, after] = [found[2], found[4]];
+  const minutes = Number(before ?? after ?? 0);
+  // "15" alone may be a number of anything; only "15 Uhr 30" has its minutes behind.
+  if (before === undefined && unit === '') return null;
+  if (after !== undefined && (before !== undefined || unit !== 'uhr')) return null;
+  if (minutes > 59) return null;
+  if (!/^[ap]/.test(unit)) return hour > 23 ? null : { hours: hour, minutes, twelve: false };
+  if (hour < 1 || hour > 12) return null;
+  return { hours: (hour % 12) + (unit.startsWith('p') ? 12 : 0), minutes, twelve: true };
+};
+
+/** More than anybody needs to name a time. */
+const longestName = 60;
+
 /**
- * Read a time of day: `15:00`, `15.00`, `3 pm`, `3:30pm`, with `tomorrow` or a date such as `2026-11-28` before it.
- * Null where it is none.
+ * Read a time of day: `15:00`, `15.00`, `3 pm`, `3:30pm`, `15 Uhr`, `noon`; before it perhaps its day: `tomorrow`,
+ * `Saturday`, `28.11.`, `2026-11-28`, in English or German, with "at" or without. Null where it is none.
  */
 export const parseWallTime = (typed: string): WallTime | null => {
-  const found = /^(?:(\S+?)[\sT]+)?(\d{1,2})(?:[:.h](\d{2}))?\s*(a\.?m\.?|p\.?m\.?)?$/i.exec(typed.trim());
-  if (found === null) return null;
-  const [dayWord, hourWord, half] = [textAt(found, 1), textAt(found, 2), textAt(found, 4)];
-  const minuteWord = found[3];
-  const twelve = half !== '';
-  // "15" alone may be a number of anything.
-  if (minuteWord === undefined && !twelve) return null;
-  const [hour, minutes] = [Number(hourWord), Number(minuteWord ?? 0)];
-  const day = dayOf(dayWord.toLowerCase());
-  if (day === null || minutes > 59) return null;
-  if (!twelve) return hour > 23 ? null : { hours: hour, minutes, twelve, day };
-  if (hour < 1 || hour > 12) return null;
-  const hours = (hour % 12) + (half.toLowerCase().startsWith('p') ? 12 : 0);
-  return { hours, minutes, twelve, day };
+  const text = typed.trim().toLowerCase().replace(/\s+/g, ' ');
+  if (text.length > longestName) return null;
+  const words = text
+    .replace(/^(\d{4}-\d{1,2}-\d{1,2})t/, '$1 ')
+    .split(/,? /)
+    .filter((word, at) => !['at', 'um', ...(at === 0 ? ['on', 'am'] : [])].includes(word));
+  // The day is what stands before the shortest end that is a time: "28.11. 15.30" is one, "morgen 3 pm" another.
+  for (let from = words.length - 1; from >= 0; from -= 1) {
+    const time = timeOf(words.slice(from).join(' '));
+    const day = time === null ? null : dayOf(words.slice(0, from).join(' '));
+    if (time !== null && day !== null) return { ...time, day };
+  }
+  return null;
 };
 
 const two = (value: number): string => String(value).padStart(2, '0');

@@ -172,4 +172,16 @@ describe('a time of day', () => {
     const tomorrow = readStart('tomorrow 15:00', new Date(2026, 11, 31, 20, 0).getTime());
     expect(tomorrow).toMatchObject({ value: { date: '2027-01-01', at: 15 * 3600 } });
   });
+
+  it.each([
+    // 25 November 2026 is a Wednesday.
+    ['Saturday 15:00', '2026-11-28'],
+    ['Mittwoch 15 Uhr', '2026-11-25'],
+    ['Wednesday 11:00', '2026-12-02'],
+    ['28.11. 15:00', '2026-11-28'],
+    ['24.11. 15:00', '2027-11-24'],
+    ['24.11.2027 noon', '2027-11-24'],
+  ])('%s, said on a Wednesday noon, is on %s', (typed, date) => {
+    expect(readStart(typed, noon)).toMatchObject({ value: { date } });
+  });
 });

@@ -103,12 +103,55 @@ describe('both scales in one sentence', () => {
 });
 
 describe('times of day', () => {
-  it.each(['monday 15:00', '2026-02-30 15:00', '24:00', '15:60', '0 pm', '13 pm', '15'])(
-    '%j is none',
-    (typed) => {
-      expect(parseWallTime(typed)).toBeNull();
-    },
-  );
+  it.each([
+    ...['2026-02-30 15:00', '24:00', '15:60', '0 pm', '13 pm', '15', '', ' ', 'at', 'tomorrow', "3 o'clock"],
+    ...[
+      '11/28 15:00',
+      '29.2. 15:00',
+      '31.11. 15:00',
+      '15:30 30',
+      '3 pm 30',
+      '15 Uhr 3',
+      '25 Uhr',
+      '15 Uhr 60',
+    ],
+    ...[
+      'someday 15:00',
+      'constructor 15:00',
+      'next Monday 15:00',
+      'heute morgen 15:00',
+      '15:00 tomorrow 15:00',
+    ],
+  ])('%j is none', (typed) => {
+    expect(parseWallTime(typed)).toBeNull();
+  });
+  it.each([
+    ['15 Uhr', '15:00', 'today'],
+    ['15 Uhr 30', '15:30', 'today'],
+    ['15.30 Uhr', '15:30', 'today'],
+    ['um 15h', '15:00', 'today'],
+    ['15h30', '15:30', 'today'],
+    ['3 p.m.', '15:00', 'today'],
+    ['at 12 am', '00:00', 'today'],
+    ['noon', '12:00', 'today'],
+    ['mittags', '12:00', 'today'],
+    ['tonight 8pm', '20:00', 'today'],
+    ['tomorrow at 3 pm', '15:00', 'tomorrow'],
+    ['Tomorrow, 15:00', '15:00', 'tomorrow'],
+    ['morgen um 15 Uhr', '15:00', 'tomorrow'],
+    ['on Saturday at 3 pm', '15:00', { weekday: 6 }],
+    ['am Samstag um 15 Uhr', '15:00', { weekday: 6 }],
+    ['Sa. 15.00', '15:00', { weekday: 6 }],
+    ['sun noon', '12:00', { weekday: 0 }],
+    ['28.11. 15:00', '15:00', { year: null, month: 11, date: 28 }],
+    ['28.11.2026 15.30', '15:30', { year: 2026, month: 11, date: 28 }],
+    ['am 28. 11. um 15 Uhr', '15:00', { year: null, month: 11, date: 28 }],
+    ['2026-11-28T15:00', '15:00', { year: 2026, month: 11, date: 28 }],
+  ])('%j is %s, %j', (typed, time, day) => {
+    const read = parseWallTime(typed);
+    expect(read === null ? null : wallTime(read.hours * 3600 + read.minutes * 60)).toBe(time);
+    expect(read?.day).toEqual(day);
+  });
   it('with 12 or 24 hours', () => {
     expect(wallTime(0, true)).toBe('12:00 am');
     expect(wallTime(54_300)).toBe('15:05');

@@ -78,7 +78,7 @@ export const helpPages = {
     $ kettlehand plan mint-pull --pot 3l --json
     $ kettlehand plan mint-pull --weights ounces
     $ kettlehand plan honey-pull --pressure 850hPa --explain
-    $ kettlehand plan hill-hall-ginger-pull --at "tomorrow 15:00" --batches 2
+    $ kettlehand plan hill-hall-ginger-pull --at "morgen 15:00" --batches 2
     $ kettlehand plan hill-hall-ginger-pull --card --html > card.html
 
   Was zu kaufen und zu wiegen ist, wie heiß an diesem Thermometer hier und
@@ -126,7 +126,7 @@ export const helpPages = {
     --pace N         1- bis 60-mal so schnell (Vorgabe 30); von selbst
                      langsamer, wo gleich etwas zu tun ist
     --at 15:00       wann das echte Ziehen beginnt: das Ergebnis nennt Uhrzeiten
-                     (auch "tomorrow 15:00")
+                     (auch "morgen 15 Uhr")
     --kitchen DATEI  wo gekocht wird (Vorgabe: die gespeicherte Küche)
     --auto           der Topf tippt die Ablesungen
     --plain          Zeilen statt des ganzen Bildschirms; --quiet keine Klingel;

@@ -132,11 +132,11 @@ export const deRunSheet = {
     `Mit einem zweiten Erwachsenen und jemandem, der einwickelt: ${toTheMinute(v.apartSeconds, p)} Abstand, Ende gegen ${wallTime(v.end, v.twelve)}.`,
 
   'run.bad.time': ({ found }) =>
-    `${quoted(found)} ist keine Uhrzeit. Tipp zum Beispiel --at 15:00, --at 3:30pm, --at "tomorrow 15:00" oder --at "2026-11-28 15:00".`,
+    `${quoted(found)} ist keine Uhrzeit. Tipp zum Beispiel --at 15:00, --at "morgen 15 Uhr", --at "Samstag 15:00" oder --at "28.11. 15:00".`,
   'run.bad.past': ({ ago, ...pull }, p) =>
-    `${wallTime(pull.at, pull.twelve)} ${ago < 90 ? 'ist jetzt' : `war vor ${toTheMinute(ago, p)}`}. Für einen anderen Tag tipp zum Beispiel --at "tomorrow ${wallTime(pull.at, pull.twelve)}" (morgen).`,
+    `${wallTime(pull.at, pull.twelve)} ${ago < 90 ? 'ist jetzt' : `war vor ${toTheMinute(ago, p)}`}. Für einen anderen Tag tipp zum Beispiel --at "morgen ${wallTime(pull.at, pull.twelve)}".`,
   'run.bad.too-soon': ({ away, needs, soonest, ...pull }, p) =>
-    `${wallTime(pull.at, pull.twelve)} ist in ${toTheMinute(away, p)}, und vom kalten Topf bis zum Ziehen dauert es mindestens ${toTheMinute(needs, p)}. Tipp --at "${soonest.tomorrow ? 'tomorrow ' : ''}${wallTime(soonest.at, soonest.twelve)}" oder später, oder zieh einen Ansatz, der vorher gegossen wurde.`,
+    `${wallTime(pull.at, pull.twelve)} ist in ${toTheMinute(away, p)}, und vom kalten Topf bis zum Ziehen dauert es mindestens ${toTheMinute(needs, p)}. Tipp --at "${soonest.tomorrow ? 'morgen ' : ''}${wallTime(soonest.at, soonest.twelve)}" oder später, oder zieh einen Ansatz, der vorher gegossen wurde.`,
   'run.bad.batches': ({ found, most }) =>
     `--batches braucht eine ganze Zahl von 1 bis ${most}, und ${quoted(found)} ist keine. Tipp zum Beispiel --batches 2.`,
   'run.bad.alone': ({ option }) =>
