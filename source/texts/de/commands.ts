@@ -23,7 +23,7 @@ export const deCommands = {
   'command.no-background': (v, p) =>
     `${quoted(v.found)} ist kein Hintergrund. Schreib --background und dahinter ${p.list(v.names)}.`,
   'command.too-many': (v) =>
-    `${quoted(v.found)} ist ein Wort zu viel für "kettlehand ${v.command}". "kettlehand ${v.command} --help" zeigt, wie es geht.`,
+    `${quoted(v.found)} ist ein Wort zu viel für "kettlehand ${v.command}". Was zusammengehört, steht in Anführungszeichen, wie "1450 m". "kettlehand ${v.command} --help" zeigt, wie es geht.`,
   'command.needs-recipe': (v, p) =>
     `Welches Rezept? Tipp "kettlehand ${v.command}" und eines von ${p.list(v.names)}, oder den Pfad einer Rezeptdatei.`,
   'command.unknown-recipe': (v, p) =>

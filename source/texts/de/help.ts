@@ -78,7 +78,7 @@ export const helpPages = {
     $ kettlehand plan mint-pull --pot 3l --json
     $ kettlehand plan mint-pull --weights ounces
     $ kettlehand plan honey-pull --pressure 850hPa --explain
-    $ kettlehand plan hill-hall-ginger-pull --at "morgen 15:00" --batches 2
+    $ kettlehand plan hill-hall-ginger-pull --at "tomorrow 15:00" --batches 2
     $ kettlehand plan hill-hall-ginger-pull --card --html > card.html
 
   Was zu kaufen und zu wiegen ist, wie heiß an diesem Thermometer hier und

@@ -25,7 +25,7 @@ export const commandTexts = {
   'command.no-background': (v: { found: string; names: readonly string[] }, p: Printer) =>
     `${quoted(v.found)} is no background. Type --background and one of ${p.list(v.names)}.`,
   'command.too-many': (v: { found: string; command: string }) =>
-    `${quoted(v.found)} is one word too many for "kettlehand ${v.command}". "kettlehand ${v.command} --help" shows how it is used.`,
+    `${quoted(v.found)} is one word too many for "kettlehand ${v.command}". Words that belong together need quotes, as in "1450 m". "kettlehand ${v.command} --help" shows how it is used.`,
   'command.needs-recipe': (v: { command: string; names: readonly string[] }, p: Printer) =>
     `Which recipe? Type "kettlehand ${v.command}" and one of ${p.list(v.names)}, or the path of a recipe file.`,
   'command.unknown-recipe': (
