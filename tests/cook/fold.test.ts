@@ -1,0 +1,45 @@
+import { describe, expect, it } from 'vitest';
+import { Play } from './play.js';
+
+const clock = (play: Play, id: string) => play.advice.timers.find((one) => one.id === id);
+
+/** Poured at this moment; the first fold waits. */
+const poured = () => {
+  const play = new Play().until('pour.pour').type('done');
+  expect(play.step).toBe('fold.wait');
+  return { play, at: play.t };
+};
+
+describe('the fold', () => {
+  it('waits two and a half minutes from the pour', () => {
+    const { play, at } = poured();
+    expect(clock(play, 'first-fold')).toEqual({ id: 'first-fold', from: at, until: at + 150, due: false });
+    expect(play.advice.next?.id).toBe('fold.next.pot');
+    expect(play.wait(150).advice.timers.map(({ due }) => due)).toEqual([true]);
+  });
+
+  it('goes on to the emptied pot, whose clock runs from the pour, and folds again three minutes after the first', () => {
+    const { play, at } = poured();
+    play.wait(160).type('done');
+    expect(play.step).toBe('fold.turn');
+    play.wait(5).type('done');
+    const turned = play.t;
+    expect(play.step).toBe('fold.pot');
+    expect(clock(play, 'emptied-pot')).toMatchObject({ from: at, until: at + 150 });
+    expect(play.advice.cautions.map(({ id }) => id)).toEqual(['emptied-pot']);
+    play.type('done');
+    expect(play.step).toBe('fold.again');
+    expect(clock(play, 'next-fold')).toMatchObject({ from: turned, until: turned + 180 });
+    expect(play.advice.cautions.map(({ id }) => id)).toEqual(['hot-middle']);
+  });
+
+  it('joined later counts from there', () => {
+    const play = new Play({ from: 'fold' }).wait(40);
+    expect(clock(play, 'first-fold')).toMatchObject({ from: 0, until: 150 });
+    for (const step of ['fold.wait', 'fold.turn']) {
+      expect(play.step).toBe(step);
+      expect(play.advice.cautions.map(({ id }) => id)).toEqual(['hot-middle']);
+      play.type('done');
+    }
+  });
+});
