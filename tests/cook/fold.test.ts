@@ -43,3 +43,46 @@ describe('the fold', () => {
     }
   });
 });
+
+describe('what is added on the slab', () => {
+  it.each([
+    ['mint-pull', true],
+    ['vinegar-pull', true],
+    ['hill-hall-ginger-pull', false],
+  ] as const)('of %s: %s', (name, added) => {
+    const play = new Play({ recipe: name, from: 'fold' });
+    for (let turn = 0; turn < 4; turn += 1) play.wait(200).type('done');
+    expect(play.step === 'fold.add').toBe(added);
+    if (!added) return;
+    const wanted = play.cook.batch.recipe.ingredients.filter(({ phase }) => phase === 'fold');
+    expect(play.advice.items.map(({ values }) => (values as { name: string }).name)).toEqual(
+      wanted.map((one) => one.name),
+    );
+    expect(play.advice.cautions.map(({ id }) => id)).toEqual(['hot-middle']);
+  });
+});
+
+describe('the pour', () => {
+  it('never scrapes a pot whose scrapings would seed crystals; one with starch runs out', () => {
+    const said = (name: 'clear-pull' | 'hill-hall-ginger-pull') => {
+      const play = new Play({ recipe: name }).until('pour.pour');
+      return [play.say, play.why];
+    };
+    expect(said('clear-pull')).toEqual([
+      'Pour low and close to the slab, away from you. Do not scrape the pot.',
+      'From high up it splashes; scrapings seed crystals.',
+    ]);
+    expect(said('hill-hall-ginger-pull')).toEqual([
+      'Pour low and close to the slab, away from you. Let it run out.',
+      'From high up it splashes.',
+    ]);
+  });
+
+  it('asks for the path unless the list was read only just now', () => {
+    const early = new Play({ from: 'boil' }).type('done').reads(60, 112, 113);
+    early.until('pour.pause').type('yes');
+    early.reads(60, 121, 124).type('pot off', 'hard ball').until('pour');
+    expect(early.step).toBe('pour.path');
+    expect(new Play({ from: 'pour' }).type('yes').step).toBe('pour.pour');
+  });
+});
