@@ -181,6 +181,11 @@ describe('questions', () => {
     expect(play.advice.question?.text).toMatchObject({ values: { of: 'middle', lastCelsius: null } });
   });
 
+  it('of what was taken back name what it is', () => {
+    const play = boiling().type('lid on', 'undo');
+    expect(play.advice.question?.text).toEqual({ id: 'unsettled.ask', values: { what: 'lid' } });
+  });
+
   it('of the ring offer its own words, of the lid and the pot both places', () => {
     const asked = (act: string, kitchen = hall) =>
       new Play({ from: 'boil', kitchen }).type(act, 'undo').advice.question?.answers;
@@ -241,6 +246,9 @@ describe('when to read next', () => {
     expect(play.advice.forecast).not.toBeNull();
     const first = play.advice.nextReadingSeconds;
     expect(first).toBeGreaterThan(0);
+    expect(first).toBeLessThan(120);
+    expect(play.advice.meaning).toMatchObject({ values: { nextSeconds: first } });
+    expect(boiling().reads(60, 110).wait(30).advice.meaning).toMatchObject({ values: { nextSeconds: 90 } });
   });
 
   it('is nothing without a thermometer, off the ring, and once poured or asked off', () => {
@@ -358,6 +366,12 @@ describe('cautions', () => {
       expect(caution).toMatchObject({ since: play.t, evidence: null });
       expect(caution.response.length).toBeGreaterThan(0);
     }
+  });
+});
+
+describe('hands', () => {
+  it.each(phaseIds)('are in the candy in the phase %s only while it is pulled or cut', (from) => {
+    expect(new Play({ from }).advice.handsOn).toBe(from === 'pull' || from === 'cut');
   });
 });
 
