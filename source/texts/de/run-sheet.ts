@@ -132,7 +132,7 @@ export const deRunSheet = {
     `Mit einem zweiten Erwachsenen und jemandem, der einwickelt: ${toTheMinute(v.apartSeconds, p)} Abstand, Ende gegen ${wallTime(v.end, v.twelve)}.`,
 
   'run.bad.time': ({ found }) =>
-    `${quoted(found)} ist keine Uhrzeit. Tipp zum Beispiel --at 15:00, --at "morgen 15 Uhr", --at "Samstag 15:00" oder --at "28.11. 15:00".`,
+    `${quoted(found)} ist keine Uhrzeit. Tipp zum Beispiel --at 15:00, --at 3:30pm, --at "morgen 15:00", --at "Samstag 15:00" oder --at "2026-11-28 15:00".`,
   'run.bad.past': ({ ago, ...pull }, p) =>
     `${wallTime(pull.at, pull.twelve)} ${ago < 90 ? 'ist jetzt' : `war vor ${toTheMinute(ago, p)}`}. Für einen anderen Tag tipp zum Beispiel --at "morgen ${wallTime(pull.at, pull.twelve)}".`,
   'run.bad.too-soon': ({ away, needs, soonest, ...pull }, p) =>

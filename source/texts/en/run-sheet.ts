@@ -143,7 +143,7 @@ export const runSheetTexts = {
     `With a second adult and somebody who wraps: ${toTheMinute(v.apartSeconds, p)} apart, ended near ${wallTime(v.end, v.twelve)}.`,
 
   'run.bad.time': ({ found }: { found: string }) =>
-    `${quoted(found)} is no time of day. Type for example --at 15:00, --at 3:30pm, --at "tomorrow 15:00", --at "Saturday 3 pm" or --at "2026-11-28 15:00".`,
+    `${quoted(found)} is no time of day. Type for example --at 15:00, --at 3:30pm, --at "tomorrow 15:00", --at "Saturday 15:00" or --at "2026-11-28 15:00".`,
   'run.bad.past': ({ ago, ...pull }: At & { ago: number }, p: Printer) =>
     `${wallTime(pull.at, pull.twelve)} ${ago < 90 ? 'is now' : `was ${toTheMinute(ago, p)} ago`}. For another day type for example --at "tomorrow ${wallTime(pull.at, pull.twelve)}".`,
   'run.bad.too-soon': (
