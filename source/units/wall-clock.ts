@@ -20,14 +20,14 @@ export type Day =
   | { readonly weekday: number }
   | { readonly year: number | null; readonly month: number; readonly date: number };
 
-const dayWords: Readonly<Record<string, Day>> = {
-  '': 'today',
-  today: 'today',
-  tonight: 'today',
-  heute: 'today',
-  tomorrow: 'tomorrow',
-  morgen: 'tomorrow',
-};
+const dayWords: ReadonlyMap<string, Day> = new Map([
+  ['', 'today'],
+  ['today', 'today'],
+  ['tonight', 'today'],
+  ['heute', 'today'],
+  ['tomorrow', 'tomorrow'],
+  ['morgen', 'tomorrow'],
+]);
 
 const weekdays = [
   ['sunday', 'sun', 'sonntag', 'so'],
@@ -39,23 +39,24 @@ const weekdays = [
   ['saturday', 'sat', 'samstag', 'sonnabend', 'sa'],
 ];
 
-/** "2026-11-28", "28.11." or "28.11.2026"; with a stroke nobody knows which is the month. */
+/** "2026-11-28", or "28.11.2026", where the year may be left out; with a stroke nobody knows which is the month. */
+const dateForms = [
+  /^(?<year>\d{4})-(?<month>\d{1,2})-(?<date>\d{1,2})$/,
+  /^(?<date>\d{1,2})\.\s?(?<month>\d{1,2})\.\s?(?<year>\d{4})?$/,
+];
+
 const dateOf = (words: string): Day | null => {
-  const iso = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(words);
-  const dotted = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4})?$/.exec(words);
-  const [year, month, date] =
-    iso !== null
-      ? [Number(iso[1]), Number(iso[2]), Number(iso[3])]
-      : dotted !== null
-        ? [dotted[3] === undefined ? null : Number(dotted[3]), Number(dotted[2]), Number(dotted[1])]
-        : [null, 0, 0];
+  const parts = dateForms.map((form) => form.exec(words)?.groups).find((groups) => groups !== undefined);
+  if (parts === undefined) return null;
+  const [month, date] = [Number(parts.month), Number(parts.date)];
+  const year = parts.year === undefined ? null : Number(parts.year);
   // 29 February needs its year.
   const exists = new Date(Date.UTC(year ?? 2001, month - 1, date)).getUTCDate() === date;
   return exists && month >= 1 && month <= 12 && date >= 1 ? { year, month, date } : null;
 };
 
 const dayOf = (words: string): Day | null => {
-  const named = Object.hasOwn(dayWords, words) ? dayWords[words] : undefined;
+  const named = dayWords.get(words);
   if (named !== undefined) return named;
   const weekday = weekdays.findIndex((names) => names.includes(words.replace(/\.$/, '')));
   return weekday >= 0 ? { weekday } : dateOf(words);

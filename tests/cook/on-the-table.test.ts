@@ -60,8 +60,11 @@ describe('into the cold pot', () => {
     };
     const [dial] = seaside.thermometers;
     if (dial === undefined) throw new Error('no dial');
-    const with_ = (change: Partial<typeof dial>) => ({ ...seaside, thermometers: [{ ...dial, ...change }] });
-    const unchecked = with_({ iceShownCelsius: null, boilsShownCelsius: null });
+    const seasideWith = (change: Partial<typeof dial>) => ({
+      ...seaside,
+      thermometers: [{ ...dial, ...change }],
+    });
+    const unchecked = seasideWith({ iceShownCelsius: null, boilsShownCelsius: null });
     expect(asks(new Play({ kitchen: unchecked }))).toBe(true);
     expect(asks(new Play({ kitchen: unchecked }).type('boils 99c'))).toBe(false);
     expect(asks(new Play({ kitchen: seaside }))).toBe(false);
